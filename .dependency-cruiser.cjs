@@ -1,0 +1,62 @@
+/** The walls of the house: which room may import which, each with its reason. See ARCHITECTURE.md. */
+const ROOMS_IN_ORDER = [
+  'geometry', 'units', 'body', 'construct', 'piece', 'block', 'design', 'check', 'cut', 'lay', 'sheet', 'order',
+];
+
+/** A room may use the rooms before it, never the ones after it. */
+const noLookingBack = ROOMS_IN_ORDER.map((room, index) => ({
+  name: `${room}-knows-only-earlier-rooms`,
+  comment: `engine/${room} may not know the rooms that come after it on the way from body to paper.`,
+  severity: 'error',
+  from: { path: `^src/engine/${room}/` },
+  to: { path: `^src/engine/(${ROOMS_IN_ORDER.slice(index + 1).join('|') || 'none'})/` },
+}));
+
+const throughTheDoor = ROOMS_IN_ORDER.map((room) => ({
+  name: `${room}-through-its-door`,
+  comment: `Other rooms import engine/${room}/index.ts, so that its files can change freely.`,
+  severity: 'error',
+  from: { pathNot: `^src/engine/${room}/` },
+  to: { path: `^src/engine/${room}/`, pathNot: `^src/engine/${room}/index\\.ts$` },
+}));
+
+module.exports = {
+  forbidden: [
+    ...noLookingBack,
+    ...throughTheDoor,
+    {
+      name: 'engine-is-pure',
+      comment: 'The engine runs the same in a browser, a worker and Node: no Node API, no outside layer.',
+      severity: 'error',
+      from: { path: '^src/engine/', pathNot: '\\.test\\.ts$' },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'engine-knows-nobody-outside',
+      comment: 'Command line, PDF writer, page and store use the engine; the engine never uses them.',
+      severity: 'error',
+      from: { path: '^src/engine/' },
+      to: { path: '^src/(cli|pdf|app|store)/' },
+    },
+    {
+      name: 'engine-dependencies',
+      comment: 'The engine takes one library, valibot, in the room that reads orders.',
+      severity: 'error',
+      from: { path: '^src/engine/', pathNot: '\\.test\\.ts$' },
+      to: { dependencyTypes: ['npm', 'npm-dev'], pathNot: 'node_modules/valibot/' },
+    },
+    {
+      name: 'no-cycles',
+      comment: 'Two files that need each other are one idea in two places.',
+      severity: 'error',
+      from: {},
+      to: { circular: true },
+    },
+  ],
+  options: {
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.json' },
+    doNotFollow: { path: 'node_modules' },
+    enhancedResolveOptions: { extensions: ['.ts', '.mjs', '.js'] },
+  },
+};

@@ -1,0 +1,2 @@
+/** English sentences about checks. */
+export const checks = {} as const;

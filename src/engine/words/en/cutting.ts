@@ -1,0 +1,2 @@
+/** English sentences about cutting. */
+export const cutting = {} as const;

@@ -1,0 +1,2 @@
+/** English sentences about draft. */
+export const draft = {} as const;

@@ -1,0 +1,2 @@
+/** English sentences about measures. */
+export const measures = {} as const;

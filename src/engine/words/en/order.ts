@@ -1,0 +1,2 @@
+/** English sentences about order. */
+export const order = {} as const;

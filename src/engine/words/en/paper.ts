@@ -1,0 +1,2 @@
+/** English sentences about paper. */
+export const paper = {} as const;
