@@ -1,4 +1,5 @@
 import type { Path, Point } from '../geometry/index.ts';
+import type { Saying } from '../words/index.ts';
 
 /** Unique within a garment: `front`, `back`, `front-yoke`, `skirt-front`, `front-lining`, ... */
 export type PieceId = string;
@@ -80,6 +81,8 @@ export interface Marking {
 /** A pattern piece: a closed list of named edges, each starting where the one before ended. */
 export interface Piece {
   readonly id: PieceId;
+  /** 'Front yoke', 'Skirt panel 2', ... */
+  readonly title: Saying;
   readonly edges: readonly Edge[];
   readonly cloth: ClothRole;
   readonly layer: Layer;

@@ -1,10 +1,15 @@
 import type { EdgeName, PieceId } from './piece.ts';
 
-/** One edge as it is used in a seam; `times` counts its copies in the finished garment (a fold counts twice). */
+/**
+ * One edge as it is used in a seam. `times` counts its copies in the finished garment (a half piece cut on the
+ * fold counts twice). Where a side is listed along a whole ring, each passage stands once with `times` 1, and
+ * `reversed` says that the ring walks the edge from its end to its start.
+ */
 export interface SeamEdge {
   readonly piece: PieceId;
   readonly edge: EdgeName;
   readonly times: number;
+  readonly reversed?: boolean;
 }
 
 /** How the two sides agree. Lengths in mm over the whole side. */

@@ -1,1 +1,2 @@
+export { en } from './en/index.ts';
 export * from './say.ts';
