@@ -1,0 +1,5 @@
+export { type Bench, type CurveEnds, createBench } from './bench.ts';
+export type { DraftPart, DraftStep } from './draft-record.ts';
+export type * from './params.ts';
+export { type Place, place } from './place.ts';
+export { type ParamProblem, resolveParams } from './resolve-params.ts';
