@@ -1,1 +1,49 @@
+export { boundsUnion, pathBounds } from './bounds.ts';
+export { type Crossing, pathCrossings } from './crossings.ts';
+export { curveBetween } from './curve-between.ts';
+export { curveOfLength } from './fit-length.ts';
+export { pathLength } from './length.ts';
+export { type NearestPlace, pathNearest } from './nearest.ts';
+export { pathOffset } from './offset.ts';
+export {
+  type Outline,
+  outlineArea,
+  outlineContains,
+  outlineIsClosed,
+  outlineSelfCrossings,
+} from './outline.ts';
+export {
+  linePath,
+  pathEnd,
+  pathEndTangent,
+  pathExtend,
+  pathJoin,
+  pathOf,
+  pathReverse,
+  pathStart,
+  pathStartTangent,
+} from './path.ts';
+export {
+  add,
+  angleBetween,
+  between,
+  cross,
+  direction,
+  distance,
+  dot,
+  lineCrossing,
+  midpoint,
+  outward,
+  point,
+  rotate,
+  scale,
+  subtract,
+  unit,
+  vectorLength,
+} from './points.ts';
+export { cubic, line } from './segment.ts';
+export { curveThrough } from './spline.ts';
+export { type PathPlace, pathAt, pathSlice, pathSplit } from './split.ts';
+export { type Affine, pathMap, pathMirrorLine, pathMirrorX, pathRotate, pathTranslate } from './transform.ts';
 export type * from './types.ts';
+export { pathFlatten, walkPath } from './walk.ts';
