@@ -1,7 +1,7 @@
 import { pathCrossings } from './crossings.ts';
 import { pathLength, segmentLength } from './length.ts';
 import { segmentOffset } from './offset-segment.ts';
-import { lastSegment, pathFrom } from './path.ts';
+import { lastSegment, pathEnd, pathExtend, pathFrom, pathStart } from './path.ts';
 import { cross, distance, lineCrossing, midpoint } from './points.ts';
 import { line, segmentTangent, segmentWithEnds } from './segment.ts';
 import { pathSplit } from './split.ts';
@@ -68,7 +68,7 @@ function runsOf(p: Path, d: number): Run[] {
 function joinNext(out: Run, waiting: readonly Run[], d: number): [Run, number] {
   const [next] = waiting;
   if (next === undefined) return [out, 0];
-  const gap = distance(lastSegment(out.path).to, next.path.segments[0].from);
+  const gap = distance(pathEnd(out.path), pathStart(next.path));
   if (gap <= WELD) return [merge(out, next, weld(out.path, next.path)), 1];
   if (cross(out.endTangent, next.startTangent) * d > 0) {
     return [merge(out, next, mitre(out, next, d)), 1];
@@ -78,7 +78,7 @@ function joinNext(out: Run, waiting: readonly Run[], d: number): [Run, number] {
     if (trimmed !== null) return [merge(out, later, trimmed), i + 1];
   }
   // No crossing: the parallel is left with a straight bridge.
-  const bridge = line(lastSegment(out.path).to, next.path.segments[0].from);
+  const bridge = line(pathEnd(out.path), pathStart(next.path));
   return [merge(out, next, [...out.path.segments, bridge, ...next.path.segments]), 1];
 }
 
@@ -98,14 +98,17 @@ function weld(a: Path, b: Path): Segment[] {
   ];
 }
 
+/** Both sides drawn on straight to the point where they meet, or joined straight when that lies too far out. */
 function mitre(out: Run, next: Run, d: number): Segment[] {
-  const from = lastSegment(out.path).to;
-  const to = next.path.segments[0].from;
+  const from = pathEnd(out.path);
+  const to = pathStart(next.path);
   const tip = lineCrossing(from, out.endTangent, to, next.startTangent);
-  const reach = tip === null ? Number.POSITIVE_INFINITY : distance(tip, next.startCorner);
-  const corner =
-    tip !== null && reach <= MITRE_LIMIT * Math.abs(d) ? [line(from, tip), line(tip, to)] : [line(from, to)];
-  return [...out.path.segments, ...corner, ...next.path.segments];
+  if (tip === null || distance(tip, next.startCorner) > MITRE_LIMIT * Math.abs(d)) {
+    return [...out.path.segments, line(from, to), ...next.path.segments];
+  }
+  const head = pathExtend(out.path, { end: distance(from, tip) });
+  const tail = pathExtend(next.path, { start: distance(tip, to) });
+  return weld(head, tail);
 }
 
 /** Both paths cut at the crossing nearest to where they should meet; null when they do not cross. */

@@ -1,4 +1,4 @@
-import { distance, scale, unit } from './points.ts';
+import { add, distance, scale } from './points.ts';
 import { line, segmentReverse, segmentTangent, segmentWithEnds } from './segment.ts';
 import type { Path, Point, Segment, Vector } from './types.ts';
 
@@ -76,21 +76,37 @@ export function pathJoin(first: Path, ...rest: readonly Path[]): Path {
   return pathFrom(segments);
 }
 
-/** Lengthened straight along its end directions, mm. Zero leaves an end as it is; negative throws. */
+/**
+ * Lengthened straight along its end directions, mm. Zero leaves an end as it is; negative throws.
+ * A straight end segment is drawn longer; a curved one gets a straight segment behind it.
+ */
 export function pathExtend(p: Path, by: { readonly start?: number; readonly end?: number }): Path {
   const start = by.start ?? 0;
   const end = by.end ?? 0;
   if (start < 0 || end < 0) throw new Error('A path is extended by a length of zero or more.');
   const segments: Segment[] = [...p.segments];
   if (start > 0) {
-    const from = pathStart(p);
-    const back = scale(unit(pathStartTangent(p)), -start);
-    segments.unshift(line({ x: from.x + back.x, y: from.y + back.y }, from));
+    const [first] = p.segments;
+    const from = add(first.from, scale(pathStartTangent(p), -start));
+    segments.splice(
+      0,
+      first.kind === 'line' ? 1 : 0,
+      line(from, first.kind === 'line' ? first.to : first.from),
+    );
   }
-  if (end > 0) {
-    const to = pathEnd(p);
-    const on = scale(unit(pathEndTangent(p)), end);
-    segments.push(line(to, { x: to.x + on.x, y: to.y + on.y }));
+  const last = segments[segments.length - 1];
+  if (end > 0 && last !== undefined) {
+    const to = add(last.to, scale(pathEndTangent(p), end));
+    const straight = last.kind === 'line';
+    segments.splice(segments.length - (straight ? 1 : 0), 1, line(straight ? last.from : last.to, to));
   }
   return pathFrom(segments);
+}
+
+/** The path with its ends set exactly to these points, for ends that differ from them by rounding or little more. */
+export function pathWithEnds(p: Path, from: Point, to: Point): Path {
+  const last = p.segments.length - 1;
+  return pathFrom(
+    p.segments.map((s, i) => segmentWithEnds(s, i === 0 ? from : s.from, i === last ? to : s.to)),
+  );
 }

@@ -1,0 +1,111 @@
+import { pathCrossings } from './crossings.ts';
+import { pathLength } from './length.ts';
+import { pathOffset } from './offset.ts';
+import { pathEnd, pathEndTangent, pathExtend, pathStart, pathStartTangent, pathWithEnds } from './path.ts';
+import { add, distance, dot, midpoint, scale } from './points.ts';
+import { line } from './segment.ts';
+import { pathSlice } from './split.ts';
+import type { Path, Point } from './types.ts';
+
+/** A corner may reach this many times the greater of its two distances from the original corner. */
+const MITRE_LIMIT = 4;
+/** Ends nearer than this are drawn together, mm. */
+const WELD = 0.01;
+
+/** A corner between an arriving and a leaving path, and how far both were moved away from it, mm. */
+export interface Corner {
+  readonly point: Point;
+  readonly reach: number;
+}
+
+/**
+ * The edges of a closed outline, each moved parallel by its own distance in mm (positive = outward, negative =
+ * inward) and drawn on or trimmed to meet its neighbours. Same number and order of edges as given; each
+ * result starts where the one before ends.
+ *
+ * Corners: drawn on straight to the crossing, up to four times the greater distance; a sharper corner is
+ * squared off; edges that run on smoothly with different distances are joined by a straight step. Step and
+ * squared end belong to the earlier edge. A distance of zero leaves an edge where it is.
+ *
+ * Limits: an edge that the distances swallow altogether shrinks to a short straight link between its
+ * neighbours; `outlineSelfCrossings` tells whether that left a loop. Throws when the lists differ in length
+ * and where `pathOffset` does.
+ */
+export function offsetOutline(paths: readonly Path[], distances: readonly number[]): readonly Path[] {
+  if (paths.length !== distances.length) throw new Error('One distance is needed for each edge.');
+  const parallels = paths.map((p, i) => pathOffset(p, distances[i] ?? 0));
+  const corners = paths.map((p, i) => ({
+    point: pathEnd(p),
+    reach: Math.max(Math.abs(distances[i] ?? 0), Math.abs(distances[(i + 1) % distances.length] ?? 0)),
+  }));
+  return meetAtCorners(parallels, corners);
+}
+
+/** Where a path ends or starts anew, as a length on it (negative or beyond its length: drawn on straight). */
+interface Meeting {
+  readonly endOfA: number;
+  readonly startOfB: number;
+  /** Drawn straight to the next path when both do not meet in a point. */
+  readonly bridge: boolean;
+}
+
+/**
+ * Draws on or trims the paths of a ring so that each meets the next; `corners[i]` lies between path i and the
+ * one after it. See `offsetOutline`.
+ */
+export function meetAtCorners(paths: readonly Path[], corners: readonly Corner[]): readonly Path[] {
+  const n = paths.length;
+  const meetings = paths.map((p, i) => meet(p, paths[(i + 1) % n] ?? p, corners[i]));
+  const cut = paths.map((p, i) => {
+    const from = meetings[(i + n - 1) % n]?.startOfB ?? 0;
+    const to = meetings[i]?.endOfA ?? pathLength(p);
+    return stretchOf(p, from, to);
+  });
+  // Ends that meet become the very same point; a bridge is added to the earlier path.
+  const joints = cut.map((p, i) => {
+    const next = cut[(i + 1) % n] ?? p;
+    return meetings[i]?.bridge ? pathStart(next) : midpoint(pathEnd(p), pathStart(next));
+  });
+  return cut.map((p, i) => {
+    const from = joints[(i + n - 1) % n] ?? pathStart(p);
+    const to = joints[i] ?? pathEnd(p);
+    if (!meetings[i]?.bridge) return pathWithEnds(p, from, to);
+    const own = pathWithEnds(p, from, pathEnd(p));
+    return { segments: [...own.segments, line(pathEnd(own), to)] };
+  });
+}
+
+function meet(a: Path, b: Path, corner: Corner | undefined): Meeting {
+  const lengthA = pathLength(a);
+  const gap = distance(pathEnd(a), pathStart(b));
+  if (gap <= WELD || corner === undefined) return { endOfA: lengthA, startOfB: 0, bridge: gap > WELD };
+  const limit = MITRE_LIMIT * corner.reach;
+  const far = limit + gap;
+  let best: Meeting | null = null;
+  let least = Number.POSITIVE_INFINITY;
+  for (const hit of pathCrossings(pathExtend(a, { end: far }), pathExtend(b, { start: far }))) {
+    const cost = Math.abs(hit.atA - lengthA) + Math.abs(hit.atB - far);
+    if (cost < least && distance(hit.point, corner.point) <= limit) {
+      least = cost;
+      best = { endOfA: hit.atA, startOfB: hit.atB - far, bridge: false };
+    }
+  }
+  if (best !== null) return best;
+  // Sharper than a right angle: squared off one reach beyond the corner. Otherwise a straight step.
+  const turnsBack = dot(pathEndTangent(a), pathStartTangent(b)) < 0;
+  const beyond = turnsBack ? corner.reach : 0;
+  return { endOfA: lengthA + beyond, startOfB: -beyond, bridge: true };
+}
+
+function stretchOf(p: Path, from: number, to: number): Path {
+  const length = pathLength(p);
+  const before = Math.max(0, -from);
+  const longer = pathExtend(p, { start: before, end: Math.max(0, to - length) });
+  if (to - from > 1e-6) return pathSlice(longer, from + before, to + before);
+  // Swallowed by its neighbours.
+  const place = (at: number) =>
+    at < 0
+      ? add(pathStart(p), scale(pathStartTangent(p), at))
+      : add(pathEnd(p), scale(pathEndTangent(p), Math.max(0, at - length)));
+  return { segments: [line(place(from), place(to))] };
+}
