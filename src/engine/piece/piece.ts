@@ -10,6 +10,7 @@ export type EdgeName = string;
 /**
  * What happens at an edge when the dress is sewn; it decides the allowance.
  * `fold`: cut on the folded cloth, nothing is added. `join`: a width of skirt sewn to the next.
+ * `curved-hem`: the hem of a circle skirt, which takes a narrow turning only.
  */
 export type EdgeKind =
   | 'neck'
@@ -24,6 +25,7 @@ export type EdgeKind =
   | 'fold'
   | 'join'
   | 'hem'
+  | 'curved-hem'
   | 'cap';
 
 /** One side of a piece, walked with the cloth on the right hand. Stitching line, without allowance. */
