@@ -1,0 +1,161 @@
+/**
+ * Turns the size data (`data/*.csv`, sources in `data/SOURCES.md`) into the constants the engine reads.
+ * Run `node tools/make-tables.mjs` after changing a CSV; a test says when that was forgotten.
+ */
+import { execFileSync } from 'node:child_process';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+
+const DATA = new URL('../data/', import.meta.url);
+const BIOME = fileURLToPath(new URL('../node_modules/.bin/biome', import.meta.url));
+const TARGET = new URL('../src/engine/body/size-tables.ts', import.meta.url);
+
+/** Plain CSV only: none of our files quotes a comma in the columns read here. */
+function readRows(name) {
+  const [head, ...lines] = readFileSync(new URL(name, DATA), 'utf8').trim().split(/\r?\n/);
+  const columns = head.split(',');
+  return lines.map((line) => {
+    const cells = line.split(',');
+    return Object.fromEntries(columns.map((column, index) => [column, cells[index] ?? '']));
+  });
+}
+
+/** cm in the CSV, mm in the engine; a tenth of a mm is finer than any source. */
+const toMm = (cm) => Math.round(Number(cm) * 100) / 10;
+
+/** The known points of a column, as [stature, value]. */
+function curve(rows, value) {
+  return rows.map((row) => [toMm(row.stature_cm), value(row)]).filter(([, y]) => y !== undefined);
+}
+
+const column = (name) => (row) => (row[name] === '' ? undefined : toMm(row[name]));
+
+const sizes = readRows('size_table_girls_derived.csv');
+const survey = readRows('snyder1977_by_stature_girls.csv');
+const withChest = readRows('snyder1977_on_stature_and_chest_girls.csv');
+const chestAndWaist = readRows('snyder1977_chest_and_waist_girls.csv');
+
+const SURVEY_NAMES = {
+  chestGirth: 'chest_girth',
+  waistGirth: 'natural_waist_girth',
+  hipGirth: 'hip_girth',
+  headGirth: 'head_girth',
+  neckGirth: 'neck_girth',
+  upperArmGirth: 'upper_arm_girth',
+  wristGirth: 'wrist_girth',
+  armLength: 'arm_length_acromion_wrist',
+  kneeHeight: 'knee_height_tibiale',
+  navelHeight: 'waist_height',
+};
+
+/**
+ * The straight line through the cells of the survey, each weighing as many children as it holds: single cells of
+ * a dozen children are too noisy to follow. Given by its values at the first and the last cell.
+ */
+function straight(rows, value) {
+  const cells = rows.map((row) => ({ x: toMm(row.stature_cm), y: toMm(row[value]), n: Number(row.n) }));
+  const mean = (f) =>
+    cells.reduce((sum, cell) => sum + cell.n * f(cell), 0) / cells.reduce((sum, cell) => sum + cell.n, 0);
+  const [x0, y0] = [mean((cell) => cell.x), mean((cell) => cell.y)];
+  const slope = mean((cell) => (cell.x - x0) * (cell.y - y0)) / mean((cell) => (cell.x - x0) ** 2);
+  const at = (x) => [x, Math.round((y0 + slope * (x - x0)) * 10) / 10];
+  return [at(cells[0].x), at(cells.at(-1).x)];
+}
+
+/** Each cell together with its two neighbours, weighing as many children as they hold: evens out the noise. */
+function smoothed(rows, value) {
+  return rows.map((row, index) => {
+    const near = rows.slice(Math.max(index - 1, 0), index + 2);
+    const children = near.reduce((sum, cell) => sum + Number(cell.n), 0);
+    const together = near.reduce((sum, cell) => sum + Number(cell.n) * toMm(cell[value]), 0);
+    return [toMm(row.stature_cm), Math.round((together / children) * 10) / 10];
+  });
+}
+
+const surveyOf = (measure) => survey.filter((row) => row.measure === measure);
+
+const averages = {
+  chestGirth: curve(sizes, column('chest_girth_cm')),
+  waistGirth: curve(sizes, (row) => column('natural_waist_girth_cm')(row) ?? column('waist_girth_cm')(row)),
+  hipGirth: curve(sizes, column('hip_girth_cm')),
+  headGirth: curve(sizes, column('head_girth_cm')),
+  neckGirth: curve(sizes, column('neck_girth_cm')),
+  upperArmGirth: curve(sizes, column('upper_arm_girth_cm')),
+  wristGirth: curve(sizes, column('wrist_girth_cm')),
+  shoulderLength: curve(sizes, column('est_shoulder_length_cm')),
+  armLength: curve(sizes, column('arm_length_acromion_wrist_cm')),
+  backNeckToWaist: curve(sizes, column('est_back_waist_length_cm')),
+  kneeHeight: straight(surveyOf('knee_height_tibiale'), 'mean'),
+  navelHeight: straight(surveyOf('waist_height'), 'mean'),
+};
+
+const spreads = Object.fromEntries(
+  Object.entries(SURVEY_NAMES).map(([id, name]) => [id, smoothed(surveyOf(name), 'sd')]),
+);
+
+/** One value for girls of 24-84 months, one for 84-168. */
+const bands = (rows, value) =>
+  ['24', '84'].map((from) => value(rows.find((row) => row.age_months_from === from)));
+
+const alongChest = Object.fromEntries(
+  ['waistGirth', 'hipGirth', 'headGirth', 'neckGirth', 'upperArmGirth', 'wristGirth'].map((id) => {
+    const rows = withChest.filter((row) => row.target === SURVEY_NAMES[id]);
+    return [
+      id,
+      {
+        perMm: bands(rows, (row) => Number(row.b_chest_girth_per_cm)),
+        spread: bands(rows, (row) => toMm(row.rmse)),
+      },
+    ];
+  }),
+);
+
+const chestAlongWaist = {
+  correlation: bands(chestAndWaist, (row) => Number(row.corr_log_resid_given_age)),
+  chestLogSpread: bands(chestAndWaist, (row) => Number(row.sd_log_a)),
+  waistLogSpread: bands(chestAndWaist, (row) => Number(row.sd_log_b)),
+};
+
+const statureByAge = sizes.map((row) => [Number(row.age_months_median_girl), toMm(row.stature_cm)]);
+
+const text = `// Made by tools/make-tables.mjs from data/*.csv; change those, not this. Sources: data/SOURCES.md. All lengths in mm.
+import type { Curve } from './curve.ts';
+
+/** Height of the middle girl, by age in months. */
+export const STATURE_BY_AGE: Curve = ${print(statureByAge)};
+
+/**
+ * Averages of girls by stature. \`waistGirth\` is the natural waist; below 860 mm, where nobody measured that, the
+ * waist girth of Dutch babies. \`neckGirth\` is the middle of the neck, \`navelHeight\` from the floor.
+ */
+export const AVERAGE_BY_STATURE = ${printRecord(averages, print)} as const satisfies Readonly<Record<string, Curve>>;
+
+/** Standard deviation of one girl among girls of her stature, each cell evened out with its neighbours. */
+export const SPREAD_BY_STATURE = ${printRecord(spreads, print)} as const satisfies Readonly<Record<string, Curve>>;
+
+/**
+ * How a girth goes with the chest among girls of one stature: mm for each mm of chest, and the standard deviation
+ * that is left. First value: girls of 24-84 months, second: 84-168.
+ */
+export const ALONG_CHEST = ${printRecord(alongChest, (v) => `{ perMm: ${print(v.perMm)}, spread: ${print(v.spread)} }`)} as const;
+
+/** Chest and waist of girls of one age, logarithms: the same two age bands. */
+export const CHEST_ALONG_WAIST = ${printRecord(chestAlongWaist, print)} as const;
+`;
+
+function print(value) {
+  return Array.isArray(value) ? `[${value.map(print).join(', ')}]` : String(value);
+}
+
+function printRecord(record, printValue) {
+  return `{\n${Object.entries(record)
+    .map(([id, value]) => `  ${id}: ${printValue(value)},\n`)
+    .join('')}}`;
+}
+
+const formatted = execFileSync(BIOME, ['format', '--stdin-file-path=size-tables.ts'], {
+  input: text,
+  encoding: 'utf8',
+});
+if (process.argv.includes('--print')) process.stdout.write(formatted);
+else writeFileSync(TARGET, formatted);
