@@ -1,0 +1,108 @@
+import type { Bounds, Point } from '../geometry/index.ts';
+
+/** A block of text as it will lie on the piece: size along and down, before it is turned. */
+export interface BlockSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Where text must not go: the outline of the stitching line and the lines drawn inside it, as straight runs. */
+export interface Ground {
+  readonly outline: readonly Point[];
+  readonly obstacles: readonly (readonly Point[])[];
+}
+
+/** Free room kept round a block, mm. */
+const CLEARANCE = 2;
+
+/** Least step of the search, mm, and the most steps in one direction: a skirt is searched more coarsely. */
+const SEARCH_STEP = 4;
+const SEARCH_STEPS = 40;
+
+/**
+ * The middle of a place for the block that lies inside the outline and touches no line, nearest to the wished
+ * place; null if there is none. `upright` blocks read along x, the others up the page (turned by -90 degrees).
+ */
+export function freePlace(ground: Ground, block: BlockSize, upright: boolean, wished: Point): Point | null {
+  const halfWidth = (upright ? block.width : block.height) / 2 + CLEARANCE;
+  const halfHeight = (upright ? block.height : block.width) / 2 + CLEARANCE;
+  const box = boxAround(ground.outline);
+  const blockAt = (p: Point): Bounds => ({
+    minX: p.x - halfWidth,
+    minY: p.y - halfHeight,
+    maxX: p.x + halfWidth,
+    maxY: p.y + halfHeight,
+  });
+  const places: { readonly at: Point; readonly away: number }[] = [{ at: wished, away: 0 }];
+  const stepX = Math.max(SEARCH_STEP, (box.maxX - box.minX) / SEARCH_STEPS);
+  const stepY = Math.max(SEARCH_STEP, (box.maxY - box.minY) / SEARCH_STEPS);
+  for (let x = box.minX + halfWidth; x <= box.maxX - halfWidth; x += stepX) {
+    for (let y = box.minY + halfHeight; y <= box.maxY - halfHeight; y += stepY) {
+      places.push({ at: { x, y }, away: Math.hypot(x - wished.x, y - wished.y) });
+    }
+  }
+  places.sort((p, q) => p.away - q.away);
+  return places.find(({ at }) => isFree(ground, blockAt(at)))?.at ?? null;
+}
+
+/** Whether a box lies wholly inside the outline and no obstacle runs through it. */
+export function isFree(ground: Ground, box: Bounds): boolean {
+  const middle = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
+  return (
+    polygonContains(ground.outline, middle) &&
+    !polylineMeetsBox(ground.outline, box) &&
+    ground.obstacles.every((run) => !polylineMeetsBox(run, box))
+  );
+}
+
+export function boxAround(points: readonly Point[]): Bounds {
+  const xs = points.map((p) => p.x);
+  const ys = points.map((p) => p.y);
+  return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
+}
+
+/** Even-odd rule on a closed run of points. */
+export function polygonContains(polygon: readonly Point[], p: Point): boolean {
+  let inside = false;
+  let before = polygon.at(-1);
+  for (const corner of polygon) {
+    if (before !== undefined && corner.y > p.y !== before.y > p.y) {
+      const x = corner.x + ((p.y - corner.y) / (before.y - corner.y)) * (before.x - corner.x);
+      if (p.x < x) inside = !inside;
+    }
+    before = corner;
+  }
+  return inside;
+}
+
+function polylineMeetsBox(points: readonly Point[], box: Bounds): boolean {
+  let before: Point | undefined;
+  for (const p of points) {
+    if (before !== undefined && segmentMeetsBox(before, p, box)) return true;
+    before = p;
+  }
+  return false;
+}
+
+/** Clips the straight run from a to b against the box by its parameter range (Liang and Barsky, 1984). */
+function segmentMeetsBox(a: Point, b: Point, box: Bounds): boolean {
+  let from = 0;
+  let to = 1;
+  const sides: readonly [number, number][] = [
+    [a.x - b.x, a.x - box.minX],
+    [b.x - a.x, box.maxX - a.x],
+    [a.y - b.y, a.y - box.minY],
+    [b.y - a.y, box.maxY - a.y],
+  ];
+  for (const [speed, room] of sides) {
+    if (speed === 0) {
+      if (room < 0) return false;
+      continue;
+    }
+    const t = room / speed;
+    if (speed < 0) from = Math.max(from, t);
+    else to = Math.min(to, t);
+    if (from > to) return false;
+  }
+  return true;
+}

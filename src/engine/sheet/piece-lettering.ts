@@ -1,0 +1,190 @@
+import type { CutPiece } from '../cut/index.ts';
+import {
+  add,
+  type Bounds,
+  direction,
+  distance,
+  outward,
+  type Path,
+  type Point,
+  pathAt,
+  pathEnd,
+  pathLength,
+  pathStart,
+  scale,
+  type Vector,
+} from '../geometry/index.ts';
+import type { Grain, Marking } from '../piece/index.ts';
+import { formatLength } from '../units/index.ts';
+import { say, type WordKey } from '../words/index.ts';
+import { boxAround, isFree } from './label-place.ts';
+import type { Ink, Mark } from './scene.ts';
+import { arrowHead, strokeLine } from './shapes.ts';
+import { SMALLEST_TEXT, textMark } from './text.ts';
+
+/**
+ * The writing on one piece while it is being set: whatever is written becomes an obstacle for what comes after,
+ * so that no two words lie on each other.
+ */
+export interface Lettering {
+  readonly ink: Ink;
+  /** The stitching line, as points. */
+  readonly outline: readonly Point[];
+  readonly obstacles: (readonly Point[])[];
+  readonly marks: Mark[];
+}
+
+const WORD_SIZE = 4;
+const FOLD_WORD_SIZE = 5;
+/** From a line to the foot of the word beside it, mm. */
+const BESIDE = 1.2;
+
+/** From the fold to the bracket beside it, mm. */
+const BRACKET_DEPTH = 9;
+/** From the ends of the fold to the bracket's arrows; a share of a short fold. */
+const BRACKET_INSET = 20;
+const BRACKET_HEAD = 4.5;
+
+/** A bracket beside the fold with arrows that point at it, and the words. */
+export function foldBracket(lettering: Lettering, fold: Path): void {
+  const [start, end] = [pathStart(fold), pathEnd(fold)];
+  const along = direction(start, end);
+  const inwards = scale(outward(along), -1);
+  const length = distance(start, end);
+  const inset = Math.min(BRACKET_INSET, length / 5);
+  const feet = [add(start, scale(along, inset)), add(end, scale(along, -inset))] as const;
+  const knees = feet.map((foot) => add(foot, scale(inwards, BRACKET_DEPTH)));
+  const [from, to] = knees;
+  if (from === undefined || to === undefined) return;
+  lettering.marks.push(strokeLine(from, to, 'grain'));
+  for (const [i, foot] of feet.entries()) {
+    const knee = knees[i] ?? foot;
+    const neck = add(foot, scale(inwards, BRACKET_HEAD * 0.8));
+    lettering.marks.push(strokeLine(knee, neck, 'grain'), arrowHead(foot, scale(inwards, -1), BRACKET_HEAD));
+  }
+  lettering.obstacles.push([feet[0], from, to, feet[1]]);
+  const words = say('paper.piece.fold', {}, lettering.ink.units);
+  const middle = add(scale(add(from, to), 0.5), scale(inwards, BESIDE));
+  writeAlong(lettering, words, middle, along, inwards, FOLD_WORD_SIZE, length - 2 * inset);
+}
+
+const MARKING_WORDS = {
+  centre: 'paper.piece.centre',
+  'pleat-fold': 'paper.piece.pleat-fold',
+  'pleat-meet': 'paper.piece.pleat-meet',
+  'closing-end': 'paper.piece.closing-end',
+  gather: 'paper.piece.gather',
+  'strip-line': 'paper.piece.strip-line',
+} as const satisfies Record<Marking['kind'], WordKey>;
+
+/** Writes beside each marking what it is; words that find no free place are left out, the line speaks by its dash. */
+export function writeMarkings(lettering: Lettering, markings: readonly Marking[]): void {
+  for (const marking of markings) {
+    writeBeside(lettering, marking.path, say(MARKING_WORDS[marking.kind], {}, lettering.ink.units));
+  }
+}
+
+export function writeGrain(lettering: Lettering, grain: Grain): void {
+  const path: Path = { segments: [{ kind: 'line', from: grain.from, to: grain.to }] };
+  writeBeside(lettering, path, say('paper.piece.grain', {}, lettering.ink.units));
+}
+
+/** Places along a line where a word may stand, as shares of its length, the best first. */
+const PLACES_ALONG = [0.5, 0.3, 0.7, 0.15, 0.85];
+
+function writeBeside(lettering: Lettering, path: Path, words: string): void {
+  const length = pathLength(path);
+  for (const share of PLACES_ALONG) {
+    const { point: at, tangent } = pathAt(path, length * share);
+    for (const side of [outward(tangent), scale(outward(tangent), -1)]) {
+      const foot = add(at, scale(side, BESIDE));
+      if (writeAlong(lettering, words, foot, tangent, side, WORD_SIZE, length)) return;
+    }
+  }
+  writeBeyond(lettering, path, words);
+}
+
+/** For a short mark: the word follows on one of its ends. */
+function writeBeyond(lettering: Lettering, path: Path, words: string): void {
+  const half = lettering.ink.measure.width(words, WORD_SIZE, 'regular') / 2 + BESIDE;
+  const along = direction(pathStart(path), pathEnd(path));
+  const side = outward(along);
+  for (const [end, way] of [
+    [pathEnd(path), half],
+    [pathStart(path), -half],
+  ] as const) {
+    const foot = add(end, add(scale(along, way), scale(side, -WORD_SIZE / 2)));
+    if (writeAlong(lettering, words, foot, along, side, WORD_SIZE, 2 * half)) return;
+  }
+}
+
+/**
+ * Writes a word along a direction, its near edge at `foot`, growing towards `side`. Returns false and writes nothing
+ * if it is longer than `room` or would lie on a line, on other words or outside the piece.
+ */
+function writeAlong(
+  lettering: Lettering,
+  words: string,
+  foot: Point,
+  along: Vector,
+  side: Vector,
+  size: number,
+  room: number,
+): boolean {
+  const width = lettering.ink.measure.width(words, size, 'regular');
+  if (width > room) return false;
+  const middle = add(foot, scale(side, size / 2));
+  const corners = turnedCorners(middle, along, width, size);
+  const box = boxAround(corners);
+  if (!isFree(lettering, box)) return false;
+  lettering.marks.push(lineOfText(words, middle, along, size));
+  lettering.obstacles.push(corners);
+  return true;
+}
+
+/** Text centred on a point along a direction, never upside down. */
+function lineOfText(words: string, middle: Point, along: Vector, size: number): Mark {
+  const angle = (Math.atan2(along.y, along.x) * 180) / Math.PI;
+  const turn = angle > 89.9 ? angle - 180 : angle <= -90.1 ? angle + 180 : angle;
+  const radians = (turn * Math.PI) / 180;
+  const down = { x: -Math.sin(radians), y: Math.cos(radians) };
+  return textMark(words, add(middle, scale(down, size * CAP_MIDDLE)), { size, align: 'centre', turn });
+}
+
+/** From the middle of the letters down to their baseline, as a share of the size (half the cap height). */
+const CAP_MIDDLE = 0.35;
+
+function turnedCorners(middle: Point, along: Vector, width: number, height: number): readonly Point[] {
+  const across = outward(along);
+  const corner = (u: number, v: number): Point =>
+    add(middle, add(scale(along, (u * width) / 2), scale(across, (v * height) / 2)));
+  return [corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1), corner(-1, -1)];
+}
+
+/** An allowance narrower than this has no room for a figure, mm. */
+const NARROWEST_WITH_FIGURE = 5;
+
+/** Writes the width of each allowance between the stitching line and the cutting line. */
+export function writeAllowances(lettering: Lettering, cut: CutPiece): void {
+  for (const edge of cut.piece.edges) {
+    const allowance = cut.allowances[edge.name] ?? 0;
+    if (edge.kind === 'fold' || allowance < NARROWEST_WITH_FIGURE) continue;
+    const words = formatLength(allowance, lettering.ink.units);
+    const size = Math.min(WORD_SIZE, Math.max(SMALLEST_TEXT, allowance * 0.5));
+    const width = lettering.ink.measure.width(words, size, 'regular');
+    const length = pathLength(edge.path);
+    if (length < width * 1.6) continue;
+    for (const share of PLACES_ALONG) {
+      const { point: on, tangent } = pathAt(edge.path, length * share);
+      const middle = add(on, scale(outward(tangent), allowance / 2));
+      const box = boxAround(turnedCorners(middle, tangent, width, size));
+      if (cut.notches.some((notch) => near(notch.from, box) || near(notch.to, box))) continue;
+      lettering.marks.push(lineOfText(words, middle, tangent, size));
+      break;
+    }
+  }
+}
+
+function near(p: Point, box: Bounds): boolean {
+  return p.x > box.minX - 1 && p.x < box.maxX + 1 && p.y > box.minY - 1 && p.y < box.maxY + 1;
+}

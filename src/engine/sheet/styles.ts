@@ -1,0 +1,53 @@
+/** How a kind of line is drawn on paper. Widths and dashes in mm; `grey` from 0 (black) to 1 (white). */
+export interface LineStyle {
+  readonly width: number;
+  readonly dash: readonly number[];
+  readonly grey: number;
+}
+
+/**
+ * Every line of every sheet, by what it means. Black and white first: kinds differ by weight and dash, never by
+ * colour alone, so that a cheap printer and a photocopy keep them apart.
+ * Cutting line solid and heavy, stitching line dashed, as on printed dress patterns (common practice, no source).
+ */
+export const LINE_STYLES = {
+  cutting: { width: 0.6, dash: [], grey: 0 },
+  stitching: { width: 0.3, dash: [4, 2], grey: 0 },
+  fold: { width: 0.6, dash: [12, 2, 2.5, 2], grey: 0 },
+  grain: { width: 0.35, dash: [], grey: 0 },
+  notch: { width: 0.7, dash: [], grey: 0 },
+  centre: { width: 0.2, dash: [9, 1.5, 1.5, 1.5], grey: 0 },
+  'pleat-fold': { width: 0.35, dash: [], grey: 0 },
+  'pleat-meet': { width: 0.3, dash: [1.6, 1.6], grey: 0 },
+  'closing-end': { width: 0.6, dash: [], grey: 0 },
+  gather: { width: 0.3, dash: [0.8, 1.6], grey: 0 },
+  'strip-line': { width: 0.3, dash: [6, 1.5, 1.5, 1.5], grey: 0 },
+  frame: { width: 0.15, dash: [], grey: 0.35 },
+  join: { width: 0.15, dash: [3, 3], grey: 0.35 },
+  cross: { width: 0.25, dash: [], grey: 0 },
+  measure: { width: 0.2, dash: [], grey: 0 },
+  box: { width: 0.3, dash: [], grey: 0 },
+  rule: { width: 0.2, dash: [], grey: 0.4 },
+  hatch: { width: 0.1, dash: [], grey: 0.6 },
+  faint: { width: 0.2, dash: [], grey: 0.55 },
+  live: { width: 0.6, dash: [], grey: 0 },
+} as const satisfies Record<string, LineStyle>;
+
+export type LineName = keyof typeof LINE_STYLES;
+
+/** Flat fills: ink for arrow heads and points, tint for areas that text is read on, paper to clear a place. */
+export const FILL_GREYS = { ink: 0, tint: 0.85, paper: 1 } as const;
+
+export type FillName = keyof typeof FILL_GREYS;
+
+/** Families of parallel lines that tell cloths apart: direction in degrees from the x axis, spacing in mm. */
+export const HATCHES = {
+  plain: [],
+  net: [
+    { angle: 45, spacing: 12 },
+    { angle: -45, spacing: 12 },
+  ],
+  diagonal: [{ angle: -60, spacing: 12 }],
+} as const satisfies Record<string, readonly { readonly angle: number; readonly spacing: number }[]>;
+
+export type HatchName = keyof typeof HATCHES;

@@ -1,0 +1,3 @@
+export * from './fonts.ts';
+export { createTextMeasure, type MissingLetters, missingLetters } from './letters.ts';
+export * from './write-pdf.ts';
