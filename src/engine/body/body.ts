@@ -1,23 +1,10 @@
+import type { WordKey } from '../words/index.ts';
 import type { MeasureId } from './measures.ts';
 
 export type Sex = 'girl' | 'boy';
 
 /** Why a value was filled in as it was: the key of a sentence in the catalogue. */
-export type BodyRule =
-  | 'body.rule.height-by-age'
-  | 'body.rule.height-by-chest'
-  | 'body.rule.by-height'
-  | 'body.rule.by-height-baby'
-  | 'body.rule.beyond-data'
-  | 'body.rule.by-chest'
-  | 'body.rule.chest-by-waist'
-  | 'body.rule.shoulder'
-  | 'body.rule.back-width'
-  | 'body.rule.front-width'
-  | 'body.rule.neck-base'
-  | 'body.rule.back-length'
-  | 'body.rule.scye-depth'
-  | 'body.rule.waist-height';
+export type BodyRule = Extract<WordKey, `body.rule.${string}`>;
 
 /** A value that was not measured. `spread` (mm): the standard deviation of one child around it. */
 export interface EstimatedValue {

@@ -6,7 +6,10 @@ import { type BodyProblem, type BodyProblemCode, wordOf } from './problem.ts';
 import { RELATIONS } from './relations.ts';
 
 /** Further from the expected value than this many standard deviations, a value is worth a second measuring. */
-const UNUSUAL_SPREADS = 3.5;
+const UNUSUAL_SPREADS = 4;
+
+/** And within this many of it, the same number in another unit is likely what was meant. */
+const LIKELY_SPREADS = 2;
 
 /**
  * Judges what was measured, before anything is filled in. `stop`: no child can have that value; `warn`: it is
@@ -15,8 +18,13 @@ const UNUSUAL_SPREADS = 3.5;
  */
 export function checkMeasures(input: BodyInput): readonly BodyProblem[] {
   const impossible = MEASURE_IDS.flatMap((id) => impossibleValue(id, input.measured[id]));
-  const sound = without(input, impossible);
-  return [...ageProblems(input), ...impossible, ...relationProblems(sound.measured), ...unusualValues(sound)];
+  const possible = without(input, impossible);
+  // A wrong unit explains a pair that does not fit better than "measure both again" would.
+  const slips = unusualValues(possible).filter((problem) => problem.level === 'stop');
+  const sameUnit = without(possible, slips);
+  const unrelated = relationProblems(sameUnit.measured);
+  const unusual = unusualValues(without(sameUnit, unrelated));
+  return [...ageProblems(input), ...impossible, ...slips, ...unrelated, ...unusual];
 }
 
 function ageProblems({ ageMonths, sex }: BodyInput): BodyProblem[] {
@@ -93,7 +101,8 @@ function relationProblems(measured: Measured): BodyProblem[] {
 
 /**
  * Compares each value with what the other values and the age let expect, height and chest first. A value found
- * unusual is not used to judge the next ones.
+ * unusual is not used to judge the next ones. A value that would be usual in another unit is more than twice or
+ * less than half of what it should be: that stops.
  */
 function unusualValues(input: BodyInput): BodyProblem[] {
   const found: BodyProblem[] = [];
@@ -104,13 +113,14 @@ function unusualValues(input: BodyInput): BodyProblem[] {
     const { [id]: _, ...measured } = others.measured;
     const expected = estimateBody({ ...others, measured })?.values[id];
     if (expected === undefined || expected.from === 'measured') continue;
-    const least = expected.mm - UNUSUAL_SPREADS * expected.spread;
-    const most = expected.mm + UNUSUAL_SPREADS * expected.spread;
+    const { mm, spread } = expected;
+    const least = mm - UNUSUAL_SPREADS * spread;
+    const most = mm + UNUSUAL_SPREADS * spread;
     if (value >= least && value <= most) continue;
-    const slip = unitSlip(value, least, most);
+    const slip = unitSlip(value, mm - LIKELY_SPREADS * spread, mm + LIKELY_SPREADS * spread);
     found.push({
       code: slip?.code ?? 'body.measure-unusual',
-      level: 'warn',
+      level: slip === null ? 'warn' : 'stop',
       measure: id,
       values: {
         measure: wordOf(id),

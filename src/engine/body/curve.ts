@@ -14,12 +14,11 @@ export function readCurve(curve: Curve, x: number): { readonly y: number; readon
   return { y: from[1] + (x - from[0]) * slope, slope };
 }
 
-/** The x at which a rising curve has the value y. */
+/** The x at which a rising curve has the value y, and how fast x moves with y; never beyond the ends. */
 export function readCurveBackwards(curve: Curve, y: number): { readonly x: number; readonly slope: number } {
   const [first, second, ...rest] = curve;
-  const turned: Curve = [flip(first), flip(second), ...rest.map(flip)];
-  const { y: x, slope } = readCurve(turned, y);
-  return { x, slope };
+  const { y: x, slope } = readCurve([flip(first), flip(second), ...rest.map(flip)], y);
+  return { x: Math.min(Math.max(x, first[0]), lastPoint(curve)[0]), slope };
 }
 
 function flip([x, y]: CurvePoint): CurvePoint {
@@ -28,11 +27,14 @@ function flip([x, y]: CurvePoint): CurvePoint {
 
 /** Beyond the ends of a curve nothing is known: true there. */
 export function isBeyond(curve: Curve, x: number): boolean {
-  return x < curve[0][0] || x > (curve.at(-1) ?? curve[0])[0];
+  return x < curve[0][0] || x > lastPoint(curve)[0];
 }
 
 /** As `readCurve`, but beyond the ends the end value stays. */
 export function readCurveWithin(curve: Curve, x: number): number {
-  const last = curve.at(-1) ?? curve[0];
-  return readCurve(curve, Math.min(Math.max(x, curve[0][0]), last[0])).y;
+  return readCurve(curve, Math.min(Math.max(x, curve[0][0]), lastPoint(curve)[0])).y;
+}
+
+function lastPoint(curve: Curve): CurvePoint {
+  return curve.at(-1) ?? curve[0];
 }

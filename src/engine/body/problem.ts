@@ -1,4 +1,4 @@
-import type { Saying, WordValues } from '../words/index.ts';
+import type { Saying, WordKey, WordValues } from '../words/index.ts';
 import type { MeasureId } from './measures.ts';
 
 /** What can be wrong with what is known of a child; also the key of its sentence. */
@@ -28,7 +28,8 @@ export interface BodyProblem {
 
 /** The problem as a sentence about a child, by its name or by what the maker calls it. */
 export function problemSaying(problem: BodyProblem, child: string): Saying {
-  return { key: problem.code, values: { ...problem.values, child } };
+  const key: WordKey = problem.code;
+  return { key, values: { ...problem.values, child } };
 }
 
 /** The name of a measure, to stand in a sentence. */
