@@ -1,0 +1,82 @@
+import { type Check, type Level, tell } from './check.ts';
+import { bodiceOf, edgesOfKind, girthOf, type Look, type PieceEdge, placeOf, type Rule } from './look.ts';
+import { SLACK } from './tolerance.ts';
+
+/** Least ease of an opening round the bare upper arm, mm: arm + 2.5 to 4 cm (common practice, no source). */
+const ARM_EASE = 25;
+
+/**
+ * Drawn armhole as a share of the upper arm: for a chest of 60, an arm of 20 and an armhole of 31.5 cm it is 1.57.
+ * Under 1.35 it binds; an armhole with a dropped shoulder or cap may go to 1.8 (worked out, and common practice
+ * without source).
+ */
+const ARMHOLE_RATIO = [1.35, 1.8] as const;
+
+/** The opening round each arm: the armhole, with the edge of a cap or of a sleeve cut in one where there is one. */
+const armholeEdges = (look: Look): readonly PieceEdge[] =>
+  edgesOfKind(bodiceOf(look), 'armhole', 'sleeve-hem');
+
+/** Hems of sleeves that are set in. */
+const sleeveHems = (look: Look): readonly PieceEdge[] =>
+  edgesOfKind(
+    look.garment.pieces.filter(
+      (piece) => piece.layer === 'shell' && piece.edges.some((edge) => edge.kind === 'cap'),
+    ),
+    'sleeve-hem',
+  );
+
+export const armPasses: Rule = (look) => {
+  const hems = sleeveHems(look);
+  return (hems.length > 0 ? [armholeEdges(look), hems] : [armholeEdges(look)]).flatMap((edges) =>
+    edges.length === 0 ? [] : [passes(look, edges)],
+  );
+};
+
+function passes(look: Look, edges: readonly PieceEdge[]): Check {
+  const round = girthOf(look, edges) / 2;
+  const arm = look.body.values.upperArmGirth.mm;
+  const wanted = arm + ARM_EASE;
+  const level: Level = round < arm - SLACK ? 'stop' : round < wanted - SLACK ? 'warn' : 'ok';
+  const values = {
+    round: { mm: round },
+    arm: { mm: arm },
+    ease: { mm: round - arm },
+    short: { mm: wanted - round },
+  };
+  return {
+    code: 'arm-passes',
+    level,
+    measured: { mm: round },
+    allowed: { from: { mm: wanted } },
+    where: placeOf(edges),
+    say: tell(`check.arm-passes.${level}`, values),
+    todo: level === 'ok' ? null : tell('check.arm-passes.todo', values),
+  };
+}
+
+export const armholeRatio: Rule = (look) => {
+  const edges = armholeEdges(look);
+  if (edges.length === 0) return [];
+  const round = girthOf(look, edges) / 2;
+  const arm = look.body.values.upperArmGirth.mm;
+  const ratio = round / arm;
+  const [least, most] = ARMHOLE_RATIO;
+  const variant = ratio < least - SLACK ? 'tight' : ratio > most + SLACK ? 'wide' : 'ok';
+  const values = {
+    round: { mm: round },
+    arm: { mm: arm },
+    least: { mm: least * arm },
+    most: { mm: most * arm },
+  };
+  return [
+    {
+      code: 'armhole-ratio',
+      level: variant === 'ok' ? 'ok' : 'warn',
+      measured: { ratio },
+      allowed: { from: { ratio: least }, to: { ratio: most } },
+      where: placeOf(edges),
+      say: tell(`check.armhole-ratio.${variant}`, values),
+      todo: variant === 'ok' ? null : tell(`check.armhole-ratio.${variant}.todo`, values),
+    },
+  ];
+};

@@ -1,0 +1,99 @@
+import { pathEnd, pathStart } from '../geometry/index.ts';
+import { type Check, type CheckPlace, type Level, tell } from './check.ts';
+import { widthAtLevel } from './level-width.ts';
+import {
+  bodiceOf,
+  copiesOf,
+  edgesOfKind,
+  girthOf,
+  type Look,
+  placeOf,
+  type Rule,
+  withYokes,
+} from './look.ts';
+import { SLACK } from './tolerance.ts';
+import { type Underarm, underarms } from './underarm.ts';
+
+/** Flower-girl shops advise never to leave less than 2 cm round the body. */
+const LEAST_EASE = 20;
+
+/** Just below the underarm, where the halves reach their full width, mm. */
+const BELOW_UNDERARM = 0.01;
+
+/** Drafts put the natural waist this far below cervical-to-waist, counted from the neck points ("sixth of the neck"). */
+const NAPE_BELOW_NECK_POINT = 15;
+
+/** Finished girth at the underarm less the chest, within the maker's bounds. */
+export const chestEase: Rule = (look) => {
+  const found = underarms(look);
+  if (found.length === 0) return [];
+  const girth = found.reduce((sum, underarm) => sum + girthAt(look, underarm), 0);
+  const where = {
+    pieces: found.map(({ piece }) => piece.id),
+    edges: found.map(({ piece, edge }) => ({ piece: piece.id, edge })),
+  };
+  return [easeCheck('chest-ease', girth, look.body.values.chestGirth.mm, look.bounds.chestEase, where)];
+};
+
+/** From centre to side at the underarm, over all copies; a cap that hangs lower stays out of it. */
+const girthAt = (look: Look, { piece, at }: Underarm): number =>
+  withYokes(look, piece)
+    .filter((part) => part.layer === 'shell')
+    .reduce((sum, part) => sum + copiesOf(part) * widthAtLevel(part, at.y + BELOW_UNDERARM, at.x), 0);
+
+/**
+ * Finished waist seam less the body at its level, within the maker's bounds. A seam above the natural waist is
+ * compared with the body there, taken as running straight between chest and waist (our own rule).
+ */
+export const waistEase: Rule = (look) => {
+  const edges = edgesOfKind(bodiceOf(look), 'waist');
+  if (edges.length === 0) return [];
+  const girth = girthOf(look, edges);
+  return [easeCheck('waist-ease', girth, bodyAtSeam(look), look.bounds.waistEase, placeOf(edges))];
+};
+
+function bodyAtSeam(look: Look): number {
+  const { chestGirth, waistGirth, backNeckToWaist } = look.body.values;
+  const natural = backNeckToWaist.mm + NAPE_BELOW_NECK_POINT;
+  const sides = edgesOfKind(bodiceOf(look), 'side').map(({ edge }) =>
+    Math.max(pathStart(edge.path).y, pathEnd(edge.path).y),
+  );
+  const chestLevel = underarms(look)[0]?.at.y;
+  if (sides.length === 0 || chestLevel === undefined || chestLevel >= natural) return waistGirth.mm;
+  const raised = (natural - Math.max(...sides)) / (natural - chestLevel);
+  return waistGirth.mm + Math.min(Math.max(raised, 0), 1) * (chestGirth.mm - waistGirth.mm);
+}
+
+function easeCheck(
+  code: 'chest-ease' | 'waist-ease',
+  girth: number,
+  body: number,
+  [least, most]: readonly [number, number],
+  where: CheckPlace,
+): Check {
+  const ease = girth - body;
+  const variant =
+    ease < LEAST_EASE - SLACK ? 'stop' : ease < least - SLACK ? 'tight' : ease > most + SLACK ? 'wide' : 'ok';
+  const level: Level = variant === 'tight' || variant === 'wide' ? 'warn' : variant;
+  const values = {
+    girth: { mm: girth },
+    body: { mm: body },
+    ease: { mm: ease },
+    least: { mm: Math.max(least, LEAST_EASE) },
+    most: { mm: most },
+    short: { mm: Math.max(least, LEAST_EASE) - ease },
+    over: { mm: ease - most },
+  };
+  return {
+    code,
+    level,
+    measured: { mm: ease },
+    allowed: { from: { mm: Math.max(least, LEAST_EASE) }, to: { mm: most } },
+    where,
+    say: tell(`check.${code}.${variant}`, values),
+    todo:
+      variant === 'ok'
+        ? null
+        : tell(variant === 'wide' ? 'check.ease.take-in' : 'check.ease.let-out', values),
+  };
+}

@@ -1,0 +1,119 @@
+import { type Path, pathLength } from '../geometry/index.ts';
+import {
+  type Edge,
+  type EdgeKind,
+  edgeOf,
+  type Piece,
+  type PieceId,
+  pieceOf,
+  type Seam,
+  type SeamEdge,
+  type SeamName,
+} from '../piece/index.ts';
+import type { WordKey, WordValue } from '../words/index.ts';
+import type { Check, CheckInput, CheckPlace } from './check.ts';
+
+/** What every check looks at: the input, and lengths that are measured only once for all of them. */
+export interface Look extends CheckInput {
+  readonly lengthOf: (path: Path) => number;
+}
+
+/** One rule of the trade, asked of a whole garment. */
+export type Rule = (look: Look) => readonly Check[];
+
+export function lookAt(input: CheckInput): Look {
+  const known = new Map<Path, number>();
+  const lengthOf = (path: Path): number => {
+    const before = known.get(path);
+    if (before !== undefined) return before;
+    const length = pathLength(path);
+    known.set(path, length);
+    return length;
+  };
+  return { ...input, lengthOf };
+}
+
+export const seamPiece = (look: Look, at: SeamEdge): Piece => pieceOf(look.garment, at.piece);
+export const seamEdge = (look: Look, at: SeamEdge): Edge => edgeOf(seamPiece(look, at), at.edge);
+export const seamsNamed = (look: Look, ...names: readonly SeamName[]): readonly Seam[] =>
+  look.garment.seams.filter((seam) => names.includes(seam.name));
+
+/** Length of one side of a seam over all its copies, mm. */
+export const sideLength = (look: Look, side: readonly SeamEdge[]): number =>
+  side.reduce((sum, at) => sum + at.times * look.lengthOf(seamEdge(look, at).path), 0);
+
+/** How often an edge of this piece occurs in the finished garment. */
+export const copiesOf = (piece: Piece): number =>
+  piece.cutting.as === 'fold' ? 2 * piece.cutting.copies : piece.cutting.copies;
+
+export interface PieceEdge {
+  readonly piece: Piece;
+  readonly edge: Edge;
+}
+
+export const edgesOfKind = (pieces: readonly Piece[], ...kinds: readonly EdgeKind[]): readonly PieceEdge[] =>
+  pieces.flatMap((piece) =>
+    piece.edges.filter((edge) => kinds.includes(edge.kind)).map((edge) => ({ piece, edge })),
+  );
+
+/** Length of edges over all their copies in the finished garment, mm. */
+export const girthOf = (look: Look, edges: readonly PieceEdge[]): number =>
+  edges.reduce((sum, { piece, edge }) => sum + copiesOf(piece) * look.lengthOf(edge.path), 0);
+
+const HEMS: readonly EdgeKind[] = ['hem', 'curved-hem'];
+
+const hasKind = (piece: Piece, ...kinds: readonly EdgeKind[]): boolean =>
+  piece.edges.some((edge) => kinds.includes(edge.kind));
+
+/** The outer pieces between neck and waist: no skirt, no sleeve, no lining. */
+export const bodiceOf = (look: Look): readonly Piece[] =>
+  look.garment.pieces.filter(
+    (piece) =>
+      piece.layer === 'shell' &&
+      piece.cloth !== 'skirt' &&
+      hasKind(piece, 'neck', 'shoulder', 'armhole', 'side', 'waist') &&
+      !hasKind(piece, ...HEMS, 'cap'),
+  );
+
+/** A piece and those that a style line cut from it; they share its coordinates. */
+export function withYokes(look: Look, piece: Piece): readonly Piece[] {
+  const ids = new Set<PieceId>([piece.id]);
+  for (const seam of seamsNamed(look, 'yoke')) {
+    const joined = [...seam.a, ...seam.b].map((at) => at.piece);
+    if (joined.some((id) => ids.has(id))) for (const id of joined) ids.add(id);
+  }
+  return look.garment.pieces.filter((p) => ids.has(p.id));
+}
+
+export const placeOf = (edges: readonly PieceEdge[]): CheckPlace => ({
+  pieces: [...new Set(edges.map(({ piece }) => piece.id))],
+  edges: edges.map(({ piece, edge }) => ({ piece: piece.id, edge: edge.name })),
+});
+
+export const placeOfSeam = (seam: Seam): CheckPlace => {
+  const all = [...seam.a, ...seam.b];
+  return {
+    pieces: [...new Set(all.map((at) => at.piece))],
+    edges: all.map((at) => ({ piece: at.piece, edge: at.edge })),
+  };
+};
+
+/** What a piece is called. Words cannot be put into words into words, so a title with a number gives its id. */
+export const titleOf = (piece: Piece): WordValue =>
+  Object.keys(piece.title.values).length === 0 ? { word: piece.title.key } : piece.id.replaceAll('-', ' ');
+
+/** One side of a seam in words: its piece, or the part of the dress when it runs over several pieces. */
+export function sideWords(look: Look, side: readonly SeamEdge[]): WordValue {
+  const pieces = [...new Set(side.map((at) => seamPiece(look, at)))];
+  const [first, ...others] = pieces;
+  if (first !== undefined && others.length === 0) return titleOf(first);
+  const part: WordKey = pieces.every((piece) => piece.layer === 'lining')
+    ? 'check.part.lining'
+    : pieces.every((piece) => piece.cloth === 'skirt' || hasKind(piece, ...HEMS))
+      ? 'check.part.skirt'
+      : 'check.part.bodice';
+  return { word: part };
+}
+
+export const seamWords = (seam: Seam): WordValue => ({ word: `check.seam.${seam.name}` satisfies WordKey });
+export const kindWords = (kind: EdgeKind): WordValue => ({ word: `check.edge.${kind}` satisfies WordKey });
