@@ -74,6 +74,7 @@ describe('checking measurements', () => {
     ['younger than 6 months', { ageMonths: 5.9, measured: {} }, ['stop age body.age-out-of-range']],
     ['older than 14', { ageMonths: 169, measured: {} }, ['stop age body.age-out-of-range']],
     ['no age', { ageMonths: Number.NaN, measured: {} }, ['stop age body.age-not-a-number']],
+    ['no age, beside good measures', { ...six, ageMonths: Number.NaN }, ['stop age body.age-not-a-number']],
     ['12 to 14', { ageMonths: 150, measured: {} }, ['warn age body.age-beyond-blocks']],
     ['12 on the day', { ageMonths: 144, measured: {} }, []],
   ];

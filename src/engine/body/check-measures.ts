@@ -1,5 +1,5 @@
 import type { WordValues } from '../words/index.ts';
-import type { BodyInput, Measured } from './body.ts';
+import type { BodyInput, Measured, Sex } from './body.ts';
 import { estimateBody } from './estimate-body.ts';
 import { AGE_MONTHS, MEASURE_IDS, MEASURES, type MeasureId } from './measures.ts';
 import { type BodyProblem, type BodyProblemCode, wordOf } from './problem.ts';
@@ -18,32 +18,33 @@ const LIKELY_SPREADS = 2;
  */
 export function checkMeasures(input: BodyInput): readonly BodyProblem[] {
   const impossible = MEASURE_IDS.flatMap((id) => impossibleValue(id, input.measured[id]));
-  const possible = without(input, impossible);
+  const age = ageProblems(input.ageMonths ?? null);
+  const ageHolds = age.every((problem) => problem.level !== 'stop');
+  const possible = without(ageHolds ? input : { ...input, ageMonths: null }, impossible);
   // A wrong unit explains a pair that does not fit better than "measure both again" would.
   const slips = unusualValues(possible).filter((problem) => problem.level === 'stop');
   const sameUnit = without(possible, slips);
   const unrelated = relationProblems(sameUnit.measured);
   const unusual = unusualValues(without(sameUnit, unrelated));
-  return [...ageProblems(input), ...impossible, ...slips, ...unrelated, ...unusual];
+  return [...age, ...sexProblems(input.sex), ...impossible, ...slips, ...unrelated, ...unusual];
 }
 
-function ageProblems({ ageMonths, sex }: BodyInput): BodyProblem[] {
-  const boy: BodyProblem[] =
-    sex === 'boy' ? [{ code: 'body.boy-by-girls', level: 'warn', measure: null, values: {} }] : [];
-  if (ageMonths === undefined || ageMonths === null) return boy;
+function ageProblems(ageMonths: number | null): BodyProblem[] {
+  if (ageMonths === null) return [];
   const { least, blocksUpTo, most } = AGE_MONTHS;
-  const age = (code: BodyProblemCode, level: BodyProblem['level'], values: WordValues): BodyProblem => ({
-    code,
-    level,
-    measure: 'age',
-    values,
-  });
-  if (!Number.isFinite(ageMonths)) return [age('body.age-not-a-number', 'stop', {}), ...boy];
-  if (ageMonths < least || ageMonths > most)
-    return [age('body.age-out-of-range', 'stop', { age: ageMonths, least, most }), ...boy];
-  if (ageMonths > blocksUpTo)
-    return [age('body.age-beyond-blocks', 'warn', { age: ageMonths, most: blocksUpTo }), ...boy];
-  return boy;
+  const problem = (code: BodyProblemCode, level: BodyProblem['level'], values: WordValues): BodyProblem[] => [
+    { code, level, measure: 'age', values },
+  ];
+  if (!Number.isFinite(ageMonths)) return problem('body.age-not-a-number', 'stop', {});
+  if (ageMonths < least || ageMonths > most) {
+    return problem('body.age-out-of-range', 'stop', { age: ageMonths, least, most });
+  }
+  if (ageMonths <= blocksUpTo) return [];
+  return problem('body.age-beyond-blocks', 'warn', { age: ageMonths, most: blocksUpTo });
+}
+
+function sexProblems(sex: Sex | undefined): BodyProblem[] {
+  return sex === 'boy' ? [{ code: 'body.boy-by-girls', level: 'warn', measure: null, values: {} }] : [];
 }
 
 function impossibleValue(id: MeasureId, value: number | undefined): BodyProblem[] {

@@ -75,7 +75,10 @@ export function estimateBody(input: BodyInput): Body | null {
   if (height === null) return null;
   const stature = known(height);
   const chestGirth = take('chestGirth', () => chestEstimate(stature, measured.waistGirth));
-  const chest = { ...known(chestGirth), isAverage: !('chestGirth' in measured || 'waistGirth' in measured) };
+  const chest = {
+    ...known(chestGirth),
+    isAverage: measured.chestGirth === undefined && measured.waistGirth === undefined,
+  };
 
   const girth = (id: keyof typeof ALONG_CHEST & MeasureId) =>
     take(id, () => girthEstimate(id, stature, chest));

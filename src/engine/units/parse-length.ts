@@ -86,10 +86,10 @@ export function parseLength(text: string | number, system: UnitSystem): ParsedLe
 function plainCharacters(text: string): string {
   return text
     .toLowerCase()
+    .replace(/[−–‐‑]/g, '-')
     .replace(/(?<=\d)[\s-]?([½⅓⅔¼¾⅕-⅚⅛-⅞])/g, ' $1')
     .replace(/[½⅓⅔¼¾⅕-⅚⅛-⅞]/g, (character) => FRACTION_CHARACTERS.get(character) ?? character)
     .replace(/\s*[⁄∕/]\s*/g, '/')
-    .replace(/[−–‐‑]/g, '-')
     .replace(/[″”“]/g, '"')
     .replace(/[′’]/g, "'")
     .replace(/\s+/g, ' ')
