@@ -55,18 +55,20 @@ function valueAt(c: readonly number[], t: number): number {
   return work[0] ?? 0;
 }
 
-/** False position with the Illinois change, which never leaves its bracket. */
+/**
+ * False position with the Illinois change, which never leaves its bracket. An end where the polynomial is zero
+ * counts as positive, as in `signChanges`, so that it cannot hide a root further in.
+ */
 function singleRoot(c: readonly number[]): number {
   let a = 0;
   let b = 1;
   let fa = c[0] ?? 0;
   let fb = c[c.length - 1] ?? 0;
-  if (fa === 0) return 0;
-  if (fb === 0) return 1;
   let side = 0;
-  for (let i = 0; i < 100 && b - a > 1e-15; i++) {
+  for (let i = 0; i < 120 && b - a > 1e-15; i++) {
+    let t = (a * fb - b * fa) / (fb - fa);
     // Now and then a plain halving, so that a slow approach from one side cannot last.
-    const t = i % 4 === 3 ? (a + b) / 2 : (a * fb - b * fa) / (fb - fa);
+    if (i % 4 === 3 || !(t > a && t < b)) t = (a + b) / 2;
     const f = valueAt(c, t);
     if (f === 0) return t;
     if (f < 0 === fa < 0) {
@@ -81,5 +83,5 @@ function singleRoot(c: readonly number[]): number {
       side = 1;
     }
   }
-  return Math.abs(fa) < Math.abs(fb) ? a : b;
+  return (a + b) / 2;
 }

@@ -4,7 +4,7 @@ import { cubic } from './segment.ts';
 import type { Path, Point, Vector } from './types.ts';
 
 /** A handle is never shorter than this share of the chord, so that the end direction can be seen. */
-const LEAST_HANDLE = 1 / 8;
+const LEAST_HANDLE = 1 / 20;
 
 /** The share of each leg that draws a quarter ellipse with one cubic: 4/3 (sqrt 2 - 1). */
 const QUARTER = (4 / 3) * (Math.SQRT2 - 1);

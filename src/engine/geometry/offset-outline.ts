@@ -45,8 +45,8 @@ export function offsetOutline(paths: readonly Path[], distances: readonly number
 interface Meeting {
   readonly endOfA: number;
   readonly startOfB: number;
-  /** Drawn straight to the next path when both do not meet in a point. */
-  readonly bridge: boolean;
+  /** The common point; null when a straight bridge leads to the next path instead. */
+  readonly point: Point | null;
 }
 
 /**
@@ -55,30 +55,29 @@ interface Meeting {
  */
 export function meetAtCorners(paths: readonly Path[], corners: readonly Corner[]): readonly Path[] {
   const n = paths.length;
-  const meetings = paths.map((p, i) => meet(p, paths[(i + 1) % n] ?? p, corners[i]));
+  const meetings = paths.map((p, i) =>
+    meet(p, paths[(i + 1) % n] ?? p, corners[i] ?? { point: pathEnd(p), reach: 0 }),
+  );
   const cut = paths.map((p, i) => {
     const from = meetings[(i + n - 1) % n]?.startOfB ?? 0;
     const to = meetings[i]?.endOfA ?? pathLength(p);
     return stretchOf(p, from, to);
   });
   // Ends that meet become the very same point; a bridge is added to the earlier path.
-  const joints = cut.map((p, i) => {
-    const next = cut[(i + 1) % n] ?? p;
-    return meetings[i]?.bridge ? pathStart(next) : midpoint(pathEnd(p), pathStart(next));
-  });
+  const joints = cut.map((p, i) => meetings[i]?.point ?? pathStart(cut[(i + 1) % n] ?? p));
   return cut.map((p, i) => {
     const from = joints[(i + n - 1) % n] ?? pathStart(p);
     const to = joints[i] ?? pathEnd(p);
-    if (!meetings[i]?.bridge) return pathWithEnds(p, from, to);
+    if (meetings[i]?.point) return pathWithEnds(p, from, to);
     const own = pathWithEnds(p, from, pathEnd(p));
     return { segments: [...own.segments, line(pathEnd(own), to)] };
   });
 }
 
-function meet(a: Path, b: Path, corner: Corner | undefined): Meeting {
+function meet(a: Path, b: Path, corner: Corner): Meeting {
   const lengthA = pathLength(a);
   const gap = distance(pathEnd(a), pathStart(b));
-  if (gap <= WELD || corner === undefined) return { endOfA: lengthA, startOfB: 0, bridge: gap > WELD };
+  if (gap <= WELD) return { endOfA: lengthA, startOfB: 0, point: midpoint(pathEnd(a), pathStart(b)) };
   const limit = MITRE_LIMIT * corner.reach;
   const far = limit + gap;
   let best: Meeting | null = null;
@@ -87,14 +86,14 @@ function meet(a: Path, b: Path, corner: Corner | undefined): Meeting {
     const cost = Math.abs(hit.atA - lengthA) + Math.abs(hit.atB - far);
     if (cost < least && distance(hit.point, corner.point) <= limit) {
       least = cost;
-      best = { endOfA: hit.atA, startOfB: hit.atB - far, bridge: false };
+      best = { endOfA: hit.atA, startOfB: hit.atB - far, point: hit.point };
     }
   }
   if (best !== null) return best;
   // Sharper than a right angle: squared off one reach beyond the corner. Otherwise a straight step.
   const turnsBack = dot(pathEndTangent(a), pathStartTangent(b)) < 0;
   const beyond = turnsBack ? corner.reach : 0;
-  return { endOfA: lengthA + beyond, startOfB: -beyond, bridge: true };
+  return { endOfA: lengthA + beyond, startOfB: -beyond, point: null };
 }
 
 function stretchOf(p: Path, from: number, to: number): Path {

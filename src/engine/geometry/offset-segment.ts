@@ -1,5 +1,5 @@
 import { bernsteinRoots } from './bernstein.ts';
-import { add, cross, dot, outward, scale, subtract } from './points.ts';
+import { add, cross, distance, dot, outward, scale, subtract } from './points.ts';
 import {
   cubic,
   line,
@@ -15,6 +15,8 @@ import type { Cubic, Point, Segment } from './types.ts';
 /** Half of the 0.02 mm that is promised, since the inner points are only a sample. */
 const TOLERANCE = 0.01;
 const DEEPEST = 12;
+/** A stretch of curve smaller than this has no direction worth following, mm. */
+const NOTHING = 1e-7;
 const INNER = [0.15, 0.3, 0.5, 0.7, 0.85];
 
 /**
@@ -27,11 +29,15 @@ export function segmentOffset(s: Segment, d: number): Segment[][] {
     const shift = scale(outward(segmentTangent(s, 0)), d);
     return [[line(add(s.from, shift), add(s.to, shift))]];
   }
-  return forwardStretches(s, d).map(([low, high]) => {
+  // A sharp bend takes so little of the parameter that samples could step over it: begin a new stretch there.
+  const sharp = slowest(s).filter((t) => Math.abs(d * segmentCurvature(s, t)) > 1);
+  const runs = forwardStretches(s, d).map(([low, high]) => {
     const out: Segment[] = [];
-    approximate(s, d, low, high, 0, out);
+    const cuts = [low, ...sharp.filter((t) => t > low && t < high), high];
+    for (const [i, next] of cuts.slice(1).entries()) approximate(s, d, cuts[i] ?? low, next, 0, out);
     return out;
   });
+  return runs.filter((run) => run.length > 0);
 }
 
 /** 1 + d x curvature: how much faster the parallel travels than the curve; below zero it travels backwards. */
@@ -104,7 +110,7 @@ function parallelPoint(s: Cubic, d: number, t: number): Point {
 /** End points and end directions of the true parallel; halved until the inside agrees as well. */
 function approximate(s: Cubic, d: number, low: number, high: number, depth: number, out: Segment[]): void {
   const part = segmentPart(s, low, high);
-  if (part.kind === 'line') return;
+  if (part.kind === 'line' || extent(part) < NOTHING) return;
   const start = outward(segmentTangent(part, 0));
   const end = outward(segmentTangent(part, 1));
   const from = add(part.from, scale(start, d));
@@ -119,6 +125,11 @@ function approximate(s: Cubic, d: number, low: number, high: number, depth: numb
   const middle = (low + high) / 2;
   approximate(s, d, low, middle, depth + 1, out);
   approximate(s, d, middle, high, depth + 1, out);
+}
+
+/** How far the points of a curve lie from its start at most, mm. */
+function extent(s: Cubic): number {
+  return Math.max(distance(s.from, s.c1), distance(s.from, s.c2), distance(s.from, s.to));
 }
 
 /** Distance of the true parallel's point from the candidate, measured to the candidate's tangent there. */
