@@ -2,7 +2,7 @@ import { pathCrossings } from './crossings.ts';
 import { pathLength } from './length.ts';
 import { pathOffset } from './offset.ts';
 import { pathEnd, pathEndTangent, pathExtend, pathStart, pathStartTangent, pathWithEnds } from './path.ts';
-import { add, distance, dot, midpoint, scale } from './points.ts';
+import { add, distance, dot, lineCrossing, midpoint, scale, subtract } from './points.ts';
 import { line } from './segment.ts';
 import { pathSlice } from './split.ts';
 import type { Path, Point } from './types.ts';
@@ -79,6 +79,14 @@ function meet(a: Path, b: Path, corner: Corner): Meeting {
   const gap = distance(pathEnd(a), pathStart(b));
   if (gap <= WELD) return { endOfA: lengthA, startOfB: 0, point: midpoint(pathEnd(a), pathStart(b)) };
   const limit = MITRE_LIMIT * corner.reach;
+  const tip = tipAhead(a, b);
+  if (tip !== null && distance(tip, corner.point) <= limit) {
+    return {
+      endOfA: lengthA + distance(pathEnd(a), tip),
+      startOfB: -distance(pathStart(b), tip),
+      point: tip,
+    };
+  }
   const far = limit + gap;
   let best: Meeting | null = null;
   let least = Number.POSITIVE_INFINITY;
@@ -94,6 +102,15 @@ function meet(a: Path, b: Path, corner: Corner): Meeting {
   const turnsBack = dot(pathEndTangent(a), pathStartTangent(b)) < 0;
   const beyond = turnsBack ? corner.reach : 0;
   return { endOfA: lengthA + beyond, startOfB: -beyond, point: null };
+}
+
+/** Where both go on straight and meet ahead of `a` and before `b`: the ordinary outward corner. */
+function tipAhead(a: Path, b: Path): Point | null {
+  const [end, arriving] = [pathEnd(a), pathEndTangent(a)];
+  const [start, leaving] = [pathStart(b), pathStartTangent(b)];
+  const tip = lineCrossing(end, arriving, start, leaving);
+  if (tip === null) return null;
+  return dot(subtract(tip, end), arriving) >= 0 && dot(subtract(start, tip), leaving) >= 0 ? tip : null;
 }
 
 function stretchOf(p: Path, from: number, to: number): Path {

@@ -2,8 +2,8 @@ import { bernsteinRoots } from './bernstein.ts';
 import { boundsMeet, segmentBounds, turningPoints } from './bounds.ts';
 import { segmentNearest } from './nearest.ts';
 import { pathEnd, pathStart } from './path.ts';
-import { cross, distance } from './points.ts';
-import { segmentPart, segmentPoint } from './segment.ts';
+import { add, cross, distance, dot, subtract, vectorLength } from './points.ts';
+import { segmentPart, segmentPoint, segmentTangent } from './segment.ts';
 import { cubicDoublePoint, segmentCrossings } from './segment-crossings.ts';
 import type { Cubic, Path, Point, Segment } from './types.ts';
 
@@ -60,12 +60,31 @@ export function outlineSelfCrossings(o: Outline): Point[] {
       const corners: Point[] = [];
       if (j === i + 1) corners.push(a.to);
       if (closed && i === 0 && j === all.length - 1) corners.push(a.from);
+      const [corner] = corners;
+      if (corners.length === 1 && corner !== undefined && partAt(corner, j === i + 1 ? [a, b] : [b, a]))
+        continue;
       for (const { point } of segmentCrossings(a, b)) {
         if (corners.every((corner) => distance(corner, point) > CORNER)) keep(found, point);
       }
     }
   }
   return found;
+}
+
+/**
+ * Whether two neighbours lie on different sides of a line through their corner, square to the way through it:
+ * then they meet nowhere else. Spares the long search along smooth joints, which most joints are.
+ */
+function partAt(corner: Point, [arriving, leaving]: readonly [Segment, Segment]): boolean {
+  const way = add(segmentTangent(arriving, 1), segmentTangent(leaving, 0));
+  const ahead = (p: Point) => dot(subtract(p, corner), way);
+  const most = Math.max(...controls(arriving).map(ahead));
+  const least = Math.min(...controls(leaving).map(ahead));
+  return most <= MEETS && least >= -MEETS && vectorLength(way) > 0.1;
+}
+
+function controls(s: Segment): Point[] {
+  return s.kind === 'line' ? [s.from, s.to] : [s.from, s.c1, s.c2, s.to];
 }
 
 function keep(found: Point[], p: Point): void {
