@@ -1,6 +1,6 @@
 import type { EdgeKind, Piece, Seam, SeamEdge } from '../piece/index.ts';
 import { type Check, type CheckPlace, NOWHERE, tell } from './check.ts';
-import { type Corner, cornerAt } from './corner.ts';
+import { type Corner, cornerAt, sewnCornerAt, walkedEnd } from './corner.ts';
 import { kindWords, type Look, type Rule, seamPiece, seamWords, titleOf } from './look.ts';
 import { SLACK } from './tolerance.ts';
 
@@ -61,9 +61,11 @@ function seamCorner(
 ): Check | null {
   if (a === undefined || b === undefined) throw new Error(`Seam "${seam.id}" has an empty side.`);
   const [pieceA, pieceB] = [seamPiece(look, a), seamPiece(look, b)];
-  const cornerA = cornerAt(pieceA, a.edge, walkedEnd(a, end));
-  const cornerB = cornerAt(pieceB, b.edge, walkedEnd(b, end));
-  const over = cornerA.degrees + cornerB.degrees - 180;
+  const cornerA = sewnCornerAt(look, pieceA, a.edge, walkedEnd(a, end));
+  const cornerB = sewnCornerAt(look, pieceB, b.edge, walkedEnd(b, end));
+  // A sliver of cloth that has turned inside out counts as a full turn; crossed outlines are told elsewhere.
+  const together = cornerA.degrees + cornerB.degrees;
+  const over = together - 360 * Math.floor(together / 360) - 180;
   const kink = Math.abs(over);
   if (kink <= KINK_WARNS + SLACK) return null;
   return {
@@ -79,9 +81,6 @@ function seamCorner(
     todo: tell('check.corners-run-smooth.todo', { line: kindWords(cornerA.neighbour.kind) }),
   };
 }
-
-const walkedEnd = (at: SeamEdge, end: 'start' | 'end'): 'start' | 'end' =>
-  at.reversed === true ? (end === 'start' ? 'end' : 'start') : end;
 
 /** A finding for each corner of a piece on its fold or centre line; null where it is square. */
 function centreCorners(piece: Piece): (Check | null)[] {

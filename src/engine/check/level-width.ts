@@ -1,17 +1,19 @@
 import { linePath, pathBounds, pathCrossings } from '../geometry/index.ts';
-import { outlineOf, type Piece } from '../piece/index.ts';
+import type { Piece } from '../piece/index.ts';
 
-/** Crossings nearer than this are one, mm. */
+/** Crossings nearer than this are one, mm: a level through a corner meets both its edges. */
 const SAME = 1e-4;
 
 /** Width of the cloth of a piece along the level line at `y`, as far out as `upTo`, mm; 0 where the line misses it. */
 export function widthAtLevel(piece: Piece, y: number, upTo: number): number {
-  const outline = outlineOf(piece);
-  const { minX, maxX } = pathBounds(outline);
-  const level = linePath({ x: minX - 1, y }, { x: maxX + 1, y });
-  // A level through the corner where the outline begins meets it twice, at its start and at its end.
-  const xs = pathCrossings(level, outline)
-    .map((hit) => hit.point.x)
+  const xs = piece.edges
+    .flatMap(({ path }) => {
+      const { minX, maxX, minY, maxY } = pathBounds(path);
+      if (y < minY || y > maxY) return [];
+      const level = linePath({ x: minX - 1, y }, { x: maxX + 1, y });
+      return pathCrossings(level, path).map((hit) => hit.point.x);
+    })
+    .sort((a, b) => a - b)
     .filter((x, i, all) => x - (all[i - 1] ?? Number.NEGATIVE_INFINITY) > SAME);
   let width = 0;
   for (let i = 0; i + 1 < xs.length; i += 2) {

@@ -8,19 +8,23 @@ import {
   type Vector,
 } from '../geometry/index.ts';
 import type { SeamEdge } from '../piece/index.ts';
-import { cornerAt } from './corner.ts';
+import { type End, sewnCornerAt } from './corner.ts';
 import { type Look, seamEdge, seamPiece } from './look.ts';
 
 /**
  * How many mm longer one side of a seam gets for each mm that is trimmed off its edges (first order; negative:
- * shorter). Along a bend the parallel changes by the angle turned, at an inner corner by twice the tangent of half
- * the angle, and where the edge ends on a neighbour that stays, by the cotangent of the corner.
+ * shorter). Along a bend the parallel changes by the angle turned, at a corner between two trimmed edges by twice
+ * the tangent of half the angle, and where the edge ends on a neighbour that stays, by the cotangent of the corner.
  */
 export function growthWhenTrimmed(look: Look, side: readonly SeamEdge[]): number {
+  const trimmed = side.map((at) => seamEdge(look, at));
+  const slide = (at: SeamEdge, end: End): number => {
+    const { degrees, neighbour } = sewnCornerAt(look, seamPiece(look, at), at.edge, end);
+    const corner = (degrees * Math.PI) / 180;
+    return trimmed.includes(neighbour) ? Math.tan((corner - Math.PI) / 2) : -1 / Math.tan(corner);
+  };
   return side.reduce((sum, at) => {
-    const piece = seamPiece(look, at);
-    const ends = (['start', 'end'] as const).map((end) => cornerAt(piece, at.edge, end).degrees);
-    const slides = ends.reduce((s, degrees) => s - 1 / Math.tan((degrees * Math.PI) / 180), 0);
+    const slides = slide(at, 'start') + slide(at, 'end');
     return sum + at.times * (slides - bendOf(seamEdge(look, at).path));
   }, 0);
 }
