@@ -69,8 +69,12 @@ const PLACES_BY = {
 /** Measurements that are each possible can still not fit together: a shoulder wider than the chest. */
 function impossible(half: Half, places: BodicePlaces): readonly BlockProblem[] {
   const problems: BlockProblem[] = [];
-  if (places.shoulderTip.at.x >= places.underarm.at.x) problems.push({ of: 'body', code: 'tip-outside-chest', half });
-  if (places.underarm.at.y - places.shoulderTip.at.y < 40 || places.underarm.at.y > places.waistSide.at.y - 10) {
+  if (places.shoulderTip.at.x >= places.underarm.at.x)
+    problems.push({ of: 'body', code: 'tip-outside-chest', half });
+  if (
+    places.underarm.at.y - places.shoulderTip.at.y < 40 ||
+    places.underarm.at.y > places.waistSide.at.y - 10
+  ) {
     problems.push({ of: 'body', code: 'armhole-too-shallow', half });
   }
   return problems;
@@ -78,7 +82,8 @@ function impossible(half: Half, places: BodicePlaces): readonly BlockProblem[] {
 
 function layOutOwnBlock(bench: Bench, own: OwnBlock): BlockResult {
   const problems = [...checkOwnHalf('front', own.front), ...checkOwnHalf('back', own.back)];
-  if (problems.length > 0) return { ok: false, problems: problems.map((problem) => ({ of: 'own', problem })) };
+  if (problems.length > 0)
+    return { ok: false, problems: problems.map((problem) => ({ of: 'own', problem })) };
   bench.part({ key: 'piece.front', values: {} });
   const front = drawOwnHalf(bench, 'front', own.front, own.seamIncluded, 0);
   bench.part({ key: 'piece.back', values: {} });

@@ -22,7 +22,12 @@ export function drawBodice(bench: Bench, half: Half, places: BodicePlaces): Piec
   const shoulder = bench.straight(neckPoint, shoulderTip, 'edge.shoulder');
   const neckline = bench.curve(
     [neckCentre, neckPoint],
-    { start: OUT, end: outward(alongShoulder), startWords: 'end.square-centre', endWords: 'end.square-shoulder' },
+    {
+      start: OUT,
+      end: outward(alongShoulder),
+      startWords: 'end.square-centre',
+      endWords: 'end.square-shoulder',
+    },
     'edge.neckline',
   );
   const armhole = bench.curve(

@@ -38,7 +38,12 @@ export interface OwnBlock {
 }
 
 export type OwnBlockProblem =
-  | { readonly code: 'shoulder-too-short'; readonly half: Half; readonly shoulder: number; readonly fall: number }
+  | {
+      readonly code: 'shoulder-too-short';
+      readonly half: Half;
+      readonly shoulder: number;
+      readonly fall: number;
+    }
   | { readonly code: 'tip-outside-chest'; readonly half: Half; readonly tip: number; readonly chest: number }
   | { readonly code: 'no-side-left'; readonly half: Half; readonly underarm: number; readonly waist: number }
   | { readonly code: 'neck-too-deep'; readonly half: Half; readonly depth: number; readonly underarm: number }
@@ -57,7 +62,8 @@ export function checkOwnHalf(half: Half, own: OwnHalf): readonly OwnBlockProblem
   if (underarm >= own.sideWaistLevel - 10) {
     problems.push({ code: 'no-side-left', half, underarm, waist: own.sideWaistLevel });
   }
-  if (own.neckDepth >= underarm) problems.push({ code: 'neck-too-deep', half, depth: own.neckDepth, underarm });
+  if (own.neckDepth >= underarm)
+    problems.push({ code: 'neck-too-deep', half, depth: own.neckDepth, underarm });
   return problems;
 }
 
@@ -65,7 +71,13 @@ export function checkOwnHalf(half: Half, own: OwnHalf): readonly OwnBlockProblem
  * Lays an own paper block out as a bodice with the same named edges as a drafted one. Where the paper includes
  * allowances, the outline is drawn as measured and then taken in by them, edge by edge.
  */
-export function drawOwnHalf(bench: Bench, half: Half, own: OwnHalf, seam: number, closing: number): Piece | null {
+export function drawOwnHalf(
+  bench: Bench,
+  half: Half,
+  own: OwnHalf,
+  seam: number,
+  closing: number,
+): Piece | null {
   const drawn = drawBodice(bench, half, ownPlaces(bench, own, half));
   if (seam === 0 && closing === 0) return drawn;
   bench.tell('draft.take-in-allowance', { seam: { mm: seam }, closing: { mm: closing } });

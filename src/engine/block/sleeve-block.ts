@@ -1,4 +1,4 @@
-import { cubic, linePath, type Path, pathLength, pathOf, type Point } from '../geometry/index.ts';
+import { cubic, linePath, type Path, type Point, pathLength, pathOf } from '../geometry/index.ts';
 import { grainThrough, type Piece } from '../piece/index.ts';
 
 /** What a straight sleeve has to fit. Lengths in mm. */
@@ -11,8 +11,6 @@ export interface SleeveWish {
   readonly width: number;
   /** Length from the shoulder tip to the hem. */
   readonly length: number;
-  /** Width at the hem. */
-  readonly hemWidth: number;
 }
 
 export type SleeveDraft =
@@ -38,8 +36,8 @@ export function draftSleeve(wish: SleeveWish): SleeveDraft {
   const top: Point = { x: 0, y: 0 };
   const frontFoot: Point = { x: capHalfWidth(height, front), y: height };
   const backFoot: Point = { x: -capHalfWidth(height, back), y: height };
-  const hemFront: Point = { x: (frontFoot.x * wish.hemWidth) / wish.width, y: wish.length };
-  const hemBack: Point = { x: (backFoot.x * wish.hemWidth) / wish.width, y: wish.length };
+  const hemFront: Point = { x: frontFoot.x, y: wish.length };
+  const hemBack: Point = { x: backFoot.x, y: wish.length };
   const piece: Piece = {
     id: 'sleeve',
     title: { key: 'piece.sleeve', values: {} },

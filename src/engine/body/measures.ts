@@ -15,6 +15,7 @@ export const MEASURES = {
   neckBaseGirth: { isoTerm: 'neck-base girth', kind: 'girth', least: 180, most: 440 },
   headGirth: { isoTerm: 'head girth', kind: 'girth', least: 370, most: 630 },
   shoulderLength: { isoTerm: 'shoulder length', kind: 'width', least: 28, most: 180 },
+  shoulderWidth: { isoTerm: 'shoulder width', kind: 'width', least: 130, most: 520 },
   backWidth: { isoTerm: 'back width', kind: 'width', least: 140, most: 450 },
   frontChestWidth: { isoTerm: 'front chest width', kind: 'width', least: 120, most: 430 },
   backNeckToWaist: { isoTerm: 'cervical to waist (back)', kind: 'length', least: 120, most: 460 },

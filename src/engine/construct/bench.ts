@@ -81,7 +81,12 @@ export function createBench(ruler: Ruler | null = null): Bench {
     const length = rounded(mm);
     const made = place(name, add(origin.at, scale(way, length)));
     const values = { from: { word: origin.name }, length: { mm: length }, makes: { word: name }, ...extra };
-    tell(`draft.${verb}`, values, { places: [made], lines: length === 0 ? [] : [linePath(origin.at, made.at)] });
+    if (length === 0) tell('draft.stays', values, { places: [made] });
+    else
+      tell(`draft.${verb}`, values, {
+        places: [made],
+        lines: [linePath(origin.at, made.at)],
+      });
     return made;
   };
 
@@ -99,7 +104,9 @@ export function createBench(ruler: Ruler | null = null): Bench {
       out: (mm, name) => measured(origin, OUT, mm, name, 'out'),
       inward: (mm, name) => measured(origin, INWARD, mm, name, 'inward'),
       toward: (target, mm, name) =>
-        measured(origin, direction(origin.at, target.at), mm, name, 'toward', { target: { word: target.name } }),
+        measured(origin, direction(origin.at, target.at), mm, name, 'toward', {
+          target: { word: target.name },
+        }),
     }),
     partWay: (a, b, t, name) => {
       const made = place(name, between(a.at, b.at, t));

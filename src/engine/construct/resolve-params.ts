@@ -4,8 +4,18 @@ import type { GivenParams, Param, ParamTable, ParamValues } from './params.ts';
 /** Why a given value can't be used; `allowed` holds the range in mm or the choices. */
 export type ParamProblem =
   | { readonly code: 'unknown-param'; readonly param: string; readonly known: readonly string[] }
-  | { readonly code: 'unreadable'; readonly param: string; readonly given: string; readonly wants: Param<never>['kind'] }
-  | { readonly code: 'not-a-choice'; readonly param: string; readonly given: string; readonly choices: readonly string[] }
+  | {
+      readonly code: 'unreadable';
+      readonly param: string;
+      readonly given: string;
+      readonly wants: Param<never>['kind'];
+    }
+  | {
+      readonly code: 'not-a-choice';
+      readonly param: string;
+      readonly given: string;
+      readonly choices: readonly string[];
+    }
   | {
       readonly code: 'out-of-range';
       readonly param: string;
@@ -51,7 +61,12 @@ function readParam<C>(
   context: C,
   units: UnitSystem,
 ): number | string | boolean | ParamProblem {
-  const unreadable: ParamProblem = { code: 'unreadable', param: name, given: String(given), wants: param.kind };
+  const unreadable: ParamProblem = {
+    code: 'unreadable',
+    param: name,
+    given: String(given),
+    wants: param.kind,
+  };
   switch (param.kind) {
     case 'flag':
       return typeof given === 'boolean' ? given : unreadable;

@@ -4,8 +4,11 @@ import { en } from './en/index.ts';
 /** A key of the core catalogue. Design steps bring words of their own, see `Catalogue`. */
 export type WordKey = keyof typeof en;
 
-/** What fills a placeholder: text, a number, a length shown in the maker's units, or another catalogue word. */
-export type WordValue = string | number | { readonly mm: number } | { readonly word: string };
+/**
+ * What fills a placeholder: text, a number, a length shown in the maker's units, another word of the catalogue,
+ * or a whole saying with its own values.
+ */
+export type WordValue = string | number | { readonly mm: number } | { readonly word: string } | Saying;
 export type WordValues = Readonly<Record<string, WordValue>>;
 
 /** A sentence not yet spoken: a key and the facts that fill it. */
@@ -40,5 +43,6 @@ function spoken(value: WordValue, units: UnitSystem, catalogue: Catalogue): stri
   if (typeof value === 'string') return value;
   if (typeof value === 'number') return String(Math.round(value * 1000) / 1000);
   if ('word' in value) return speak({ key: value.word, values: {} }, units, catalogue);
+  if ('key' in value) return speak(value, units, catalogue);
   return formatLength(value.mm, units);
 }

@@ -33,6 +33,9 @@ export const measures = {
   'measure.shoulderLength': 'shoulder length',
   'measure.shoulderLength.how':
     'From the side of the neck, where the chain lies, along the shoulder to the bone at its end.',
+  'measure.shoulderWidth': 'shoulder width',
+  'measure.shoulderWidth.how':
+    'Across the back from the bone at the end of one shoulder to the other, over the bone at the back of the neck.',
   'measure.backWidth': 'back width',
   'measure.backWidth.how':
     'Straight across the back from arm to arm, half-way between the shoulder and the armpit, the arms hanging.',
@@ -100,6 +103,8 @@ export const measures = {
     'The average of girls of this height, moved as far as it goes with the known chest or waist (US survey, Snyder 1977).',
   'body.rule.chest-by-waist':
     'The chest that goes with the measured waist among girls of one height (US survey, Snyder 1977).',
+  'body.rule.shoulder-width':
+    'Both shoulders laid level, and the width of the neck between them (a geometric guess within about 2 cm).',
   'body.rule.shoulder':
     'Half of what is left of the breadth of the shoulders beside the neck, by height (US survey, Snyder 1977): a guess within about 1 cm.',
   'body.rule.back-width':

@@ -1,0 +1,83 @@
+import { type BlockChoice, type BlockProblem, draftBlock } from '../block/index.ts';
+import type { Body } from '../body/index.ts';
+import { createBench, type DraftPart, type GivenParams, type ParamProblem } from '../construct/index.ts';
+import type { ClothRole, Garment } from '../piece/index.ts';
+import type { Ruler, UnitSystem } from '../units/index.ts';
+import type { Saying } from '../words/index.ts';
+import { plainBodice } from './bodice.ts';
+import { notchSeams } from './seam-notches.ts';
+import { STAGES } from './step.ts';
+import { DESIGN_STEPS, findStep } from './steps.ts';
+
+/** One step of a design as an order writes it: which step, and the numbers that differ from its rules. */
+export interface ChosenStep {
+  readonly step: string;
+  readonly given: GivenParams;
+}
+
+export interface DressWish {
+  readonly body: Body;
+  readonly block: BlockChoice;
+  readonly steps: readonly ChosenStep[];
+  /** Usable width of each cloth, selvedges off, mm. */
+  readonly clothWidth: Readonly<Record<ClothRole, number>>;
+  /** Units in which numbers without a unit are meant. */
+  readonly units: UnitSystem;
+  /** Round every drawn length to this ruler, as a hand would; null for the exact draft. */
+  readonly ruler: Ruler | null;
+}
+
+export type DesignProblem =
+  | { readonly of: 'block'; readonly problem: BlockProblem }
+  | { readonly of: 'unknown-step'; readonly step: string; readonly known: readonly string[] }
+  | { readonly of: 'two-of-a-kind'; readonly first: string; readonly second: string }
+  | { readonly of: 'param'; readonly step: string; readonly problem: ParamProblem }
+  | { readonly of: 'body'; readonly step: string; readonly problem: Saying };
+
+export type DressResult =
+  | { readonly ok: true; readonly garment: Garment; readonly draft: readonly DraftPart[] }
+  | { readonly ok: false; readonly problems: readonly DesignProblem[] };
+
+/** The whole way from a body to a designed dress: the block, then every step in the order of the stages. */
+export function designDress(wish: DressWish): DressResult {
+  const listed = checkList(wish.steps);
+  if (listed.length > 0) return { ok: false, problems: listed };
+  const bench = createBench(wish.ruler);
+  const drafted = draftBlock(bench, wish.body, wish.block, wish.units);
+  if (!drafted.ok)
+    return { ok: false, problems: drafted.problems.map((problem) => ({ of: 'block', problem })) };
+  let garment = plainBodice(drafted.block);
+  for (const { step, given } of inOrder(wish.steps)) {
+    const known = findStep(step);
+    if (known === undefined) continue;
+    const work = { body: wish.body, garment, bench, clothWidth: wish.clothWidth };
+    const outcome = known.run(work, given, wish.units);
+    if (outcome.ok) garment = outcome.garment;
+    else if ('params' in outcome) {
+      return { ok: false, problems: outcome.params.map((problem) => ({ of: 'param', step, problem })) };
+    } else return { ok: false, problems: [{ of: 'body', step, problem: outcome.problem }] };
+  }
+  return { ok: true, garment: notchSeams(garment), draft: bench.record() };
+}
+
+/** A list can name a step that does not exist, or two that exclude each other. */
+function checkList(steps: readonly ChosenStep[]): readonly DesignProblem[] {
+  const problems: DesignProblem[] = [];
+  const taken = new Map<string, string>();
+  for (const { step } of steps) {
+    const known = findStep(step);
+    if (known === undefined) {
+      problems.push({ of: 'unknown-step', step, known: DESIGN_STEPS.map((s) => s.id) });
+      continue;
+    }
+    const first = taken.get(known.kind);
+    if (first !== undefined) problems.push({ of: 'two-of-a-kind', first, second: step });
+    taken.set(known.kind, step);
+  }
+  return problems;
+}
+
+function inOrder(steps: readonly ChosenStep[]): readonly ChosenStep[] {
+  const stage = (chosen: ChosenStep): number => STAGES.indexOf(findStep(chosen.step)?.stage ?? 'shape');
+  return steps.toSorted((a, b) => stage(a) - stage(b));
+}

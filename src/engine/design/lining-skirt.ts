@@ -1,0 +1,43 @@
+import { edgeLength, findEdge, type Garment, type Piece } from '../piece/index.ts';
+import { gatheredPanels } from './gathered-panels.ts';
+import type { StepWork } from './step.ts';
+import { tellPanels } from './tell-panels.ts';
+import { closingBelowWaist, notchWaist, waistRing } from './waist-ring.ts';
+
+/** Shortest lining skirt that is made, mm; a shorter one would be no more than a frill. */
+const LEAST_LENGTH = 50;
+
+/** A plain gathered lining skirt under the skirt, when there is one; the garment as it is when there is none. */
+export function liningSkirt(work: StepWork, garment: Garment, ratio: number, shorter: number): Garment {
+  const skirt = garment.pieces.find((piece) => piece.layer === 'shell' && piece.id.startsWith('skirt-'));
+  const ring = waistRing(garment, 'lining');
+  if (skirt === undefined || ring === null) return garment;
+  const length = Math.max(LEAST_LENGTH, work.bench.rounded(skirtDepth(skirt) - shorter));
+  const parts = gatheredPanels({
+    ring,
+    ratio,
+    length,
+    usableWidth: work.clothWidth.lining,
+    cloth: 'lining',
+    layer: 'lining',
+    prefix: 'lining-skirt',
+    titles: {
+      front: { key: 'lining.piece.skirt-front', values: {} },
+      back: { key: 'lining.piece.skirt-back', values: {} },
+    },
+    closingBelow: closingBelowWaist(garment),
+    seamName: 'skirt-waist',
+  });
+  tellPanels(work.bench, { key: 'lining.draw.skirt', values: {} }, parts.pieces);
+  const notched = notchWaist(garment, ring, 'lining-skirt');
+  return {
+    ...notched,
+    pieces: [...notched.pieces, ...parts.pieces],
+    seams: [...notched.seams, ...parts.seams],
+  };
+}
+
+/** Length of a skirt piece along its centre or side, from the waist to the hem. */
+function skirtDepth(piece: Piece): number {
+  return edgeLength(piece, findEdge(piece, 'side') === undefined ? 'right' : 'side');
+}

@@ -1,0 +1,161 @@
+import { place } from '../construct/index.ts';
+import {
+  curveBetween,
+  direction,
+  lineCrossing,
+  linePath,
+  outward,
+  type Path,
+  type Point,
+  pathLength,
+  pathSlice,
+  pathStartTangent,
+  type Vector,
+} from '../geometry/index.ts';
+import {
+  edgeEnd,
+  edgeLength,
+  edgeOf,
+  edgeStart,
+  type Piece,
+  pieceOf,
+  reshape,
+  withPiece,
+} from '../piece/index.ts';
+import { HALVES } from './bodice.ts';
+import {
+  COMMON_PRACTICE,
+  cannot,
+  choiceParam,
+  defineStep,
+  done,
+  lengthParam,
+  type StepContext,
+} from './step.ts';
+
+/** The neckline stays at least this far above the level of the underarm at the centre, mm. */
+const ABOVE_UNDERARM = 5;
+/** Shoulder that must be left when the neck is widened, mm: a strap that can be sewn and turned. */
+const LEAST_SHOULDER = 20;
+
+const SHAPES = ['round', 'scoop', 'v', 'square'] as const;
+type Shape = (typeof SHAPES)[number];
+
+/** Room to lower the neckline at the centre of one half. */
+const roomBelow = ({ garment }: StepContext, half: 'front' | 'back'): number => {
+  const piece = pieceOf(garment, half);
+  return edgeStart(piece, 'side').y - ABOVE_UNDERARM - edgeEnd(piece, 'centre').y;
+};
+
+/** Shapes the neckline: lower, wider, and round, scooped, pointed or square in front. */
+export const neckline = defineStep({
+  id: 'neckline',
+  stage: 'neck',
+  kind: 'neckline',
+  params: {
+    shape: choiceParam(SHAPES, 'round', COMMON_PRACTICE),
+    frontDrop: lengthParam(
+      () => 8,
+      (c) => [0, roomBelow(c, 'front')],
+      'front neck 0.5-1 cm lower: children find a true neck fit tight (neckline notes; amounts common practice)',
+    ),
+    backDrop: lengthParam(
+      () => 0,
+      (c) => [0, roomBelow(c, 'back')],
+      COMMON_PRACTICE,
+    ),
+    widen: lengthParam(
+      () => 5,
+      ({ garment }) => [0, edgeLength(pieceOf(garment, 'front'), 'shoulder') - LEAST_SHOULDER],
+      COMMON_PRACTICE,
+    ),
+  },
+  words: {
+    title: 'Neckline',
+    about: 'Lowers and widens the neckline and gives it its shape.',
+    shape: 'Shape in front',
+    'shape.round': 'Round',
+    'shape.scoop': 'Scoop',
+    'shape.v': 'V',
+    'shape.square': 'Square',
+    frontDrop: 'Lower at the centre front',
+    backDrop: 'Lower at the centre back',
+    widen: 'Wider along each shoulder',
+    'too-deep':
+      'The neckline would reach {depth} below the neck point, at or below the underarm. Lower it by {most} at most.',
+    'draw.front': 'Neckline, front',
+    'draw.back': 'Neckline, back',
+    'place.neck-point': 'the new neck point',
+    'place.neck-centre': 'the new neck at the centre',
+    'draw.curve': 'Draw the neckline from {from} to {to}: {shape}, square to the shoulder line.',
+    'way.round': 'a round curve, square to the centre',
+    'way.scoop': 'a full, deep curve, square to the centre',
+    'way.v': 'nearly straight, to a point',
+    'way.square': 'straight across, then straight up',
+  },
+  apply: (work, { shape, frontDrop, backDrop, widen }) => {
+    const { bench } = work;
+    let dress = work.garment;
+    for (const half of HALVES) {
+      const piece = pieceOf(dress, half);
+      const drop = half === 'front' ? frontDrop : backDrop;
+      const most = roomBelow(work, half);
+      if (drop > most) {
+        const depth = edgeEnd(piece, 'centre').y + drop;
+        return cannot('neckline.too-deep', { depth: { mm: depth }, most: { mm: most } });
+      }
+      bench.part(
+        { key: `neckline.draw.${half}`, values: {} },
+        piece.edges.map((edge) => edge.path),
+      );
+      const shoulder = edgeOf(piece, 'shoulder').path;
+      const tip = place('place.shoulder-tip', edgeEnd(piece, 'shoulder'));
+      const neckPoint = bench
+        .from(place('place.neck-point', edgeStart(piece, 'shoulder')))
+        .toward(tip, widen, 'neckline.place.neck-point');
+      const centre = bench
+        .from(place(`place.neck-${half}`, edgeEnd(piece, 'centre')))
+        .down(drop, 'neckline.place.neck-centre');
+      const own: Shape = half === 'front' ? shape : 'round';
+      const path = drawNeck(own, centre.at, neckPoint.at, pathStartTangent(shoulder));
+      bench.tell(
+        'neckline.draw.curve',
+        { from: { word: centre.name }, to: { word: neckPoint.name }, shape: { word: `neckline.way.${own}` } },
+        { lines: [path] },
+      );
+      dress = withPiece(dress, setNeck(piece, path, centre.at, bench.rounded(widen)));
+    }
+    return done(dress);
+  },
+});
+
+const OUT: Vector = { x: 1, y: 0 };
+/** A scoop fills the corner more than the quarter ellipse of a round neck (0.5523). */
+const SCOOP_FULLNESS = 0.75;
+
+/** Every shape arrives square to the shoulder, so that front and back run through it without a corner. */
+function drawNeck(shape: Shape, centre: Point, neckPoint: Point, alongShoulder: Vector): Path {
+  const arriving = outward(alongShoulder);
+  switch (shape) {
+    case 'round':
+      return curveBetween(centre, OUT, neckPoint, arriving);
+    case 'scoop':
+      return curveBetween(centre, OUT, neckPoint, arriving, SCOOP_FULLNESS);
+    case 'v':
+      return curveBetween(centre, direction(centre, neckPoint), neckPoint, arriving);
+    case 'square': {
+      const corner = lineCrossing(centre, OUT, neckPoint, arriving) ?? { x: neckPoint.x, y: centre.y };
+      return linePath(centre, corner, neckPoint);
+    }
+  }
+}
+
+function setNeck(piece: Piece, path: Path, centre: Point, widen: number): Piece {
+  const shoulder = edgeOf(piece, 'shoulder').path;
+  const foot = edgeStart(piece, 'centre');
+  return reshape(piece, {
+    neckline: path,
+    shoulder: widen === 0 ? shoulder : pathSlice(shoulder, widen, pathLength(shoulder)),
+    centre: linePath(foot, centre),
+  });
+}

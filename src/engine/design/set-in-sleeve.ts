@@ -1,0 +1,142 @@
+import { draftSleeve, type Half } from '../block/index.ts';
+import {
+  edgeLength,
+  findEdge,
+  type Garment,
+  type Notch,
+  type Piece,
+  pieceOf,
+  type Seam,
+  type SeamEdge,
+  withPiece,
+} from '../piece/index.ts';
+import { bodicePieces, bodicePieceWith, HALVES } from './bodice.ts';
+import { cannot, defineStep, done, lengthParam } from './step.ts';
+
+/** A straight sleeve set into the armhole, its cap a little longer than the armhole. */
+export const setInSleeve = defineStep({
+  id: 'set-in-sleeve',
+  stage: 'set-in',
+  kind: 'sleeve',
+  params: {
+    length: lengthParam(
+      ({ body }) => body.values.armLength.mm * 0.35,
+      ({ body }) => [50, body.values.armLength.mm + 20],
+      'short sleeve, about a third of the arm (common practice, no source)',
+    ),
+    capEase: lengthParam(
+      ({ body }) => ((body.ageMonths ?? 72) < 72 ? 6 : 12),
+      () => [0, 25],
+      'woven cloth: 0-1.5 cm in small sizes, up to 2 cm at 10-12 (common practice); 1 in or more is gathers',
+    ),
+    armEase: lengthParam(
+      () => 40,
+      () => [25, 80],
+      'sleeve hem on the bare arm 2.5-4 cm (common practice); the adult rule of 2 in is the upper end for a child',
+    ),
+  },
+  words: {
+    title: 'Set-in sleeve',
+    about: 'A straight sleeve with a cap that fits the armhole.',
+    length: 'Length from the shoulder tip',
+    capEase: 'Cap ease',
+    armEase: 'Ease at the upper arm',
+    'no-armhole':
+      'A set-in sleeve needs an armhole, and the drop shoulder has taken it away. Choose one of the two.',
+    'too-wide':
+      'A sleeve {width} wide is too wide for this armhole. {limit} is the most: give less ease at the arm.',
+    'too-short': 'The sleeve is shorter than its cap. It must be longer than {limit}.',
+    'piece.sleeve': 'Sleeve',
+    draw: 'Sleeve',
+    'draw.cap':
+      'Rule a line {width} long for the foot of the cap and a line square to it. The top of the cap lies {cap} above the line.',
+    'draw.curve':
+      'Draw the cap level at its top and at its two ends. Measure it: {front} in front and {back} behind.',
+    'draw.length': 'From the top of the cap measure down {length} and square the hem across.',
+  },
+  apply: ({ garment, body, bench }, values) => {
+    if (HALVES.some((half) => bodicePieceWith(garment, half, 'armhole') === undefined)) {
+      return cannot('set-in-sleeve.no-armhole');
+    }
+    const [frontArmhole, backArmhole] = [armholeLength(garment, 'front'), armholeLength(garment, 'back')];
+    const width = bench.rounded(body.values.upperArmGirth.mm + values.armEase);
+    const length = bench.rounded(values.length);
+    const capEase = bench.rounded(values.capEase);
+    const drafted = draftSleeve({ frontArmhole, backArmhole, capEase, width, length });
+    if (!drafted.ok) {
+      return cannot(`set-in-sleeve.${drafted.code}`, { width: { mm: width }, limit: { mm: drafted.limit } });
+    }
+    const sleeve: Piece = { ...drafted.piece, title: { key: 'set-in-sleeve.piece.sleeve', values: {} } };
+    bench.part({ key: 'set-in-sleeve.draw', values: {} });
+    bench.tell('set-in-sleeve.draw.cap', { width: { mm: width }, cap: { mm: drafted.capHeight } });
+    const cap = sleeve.edges.filter((edge) => edge.kind === 'cap').map((edge) => edge.path);
+    const lengths = {
+      front: { mm: edgeLength(sleeve, 'cap-front') },
+      back: { mm: edgeLength(sleeve, 'cap-back') },
+    };
+    bench.tell('set-in-sleeve.draw.curve', lengths, { lines: cap });
+    bench.tell(
+      'set-in-sleeve.draw.length',
+      { length: { mm: length } },
+      { lines: sleeve.edges.filter((edge) => edge.kind !== 'cap').map((edge) => edge.path) },
+    );
+    return done(setIn(garment, sleeve, capEase));
+  },
+});
+
+const armholeEdges = (garment: Garment, half: Half): readonly SeamEdge[] =>
+  bodicePieces(garment, half)
+    .filter((piece) => findEdge(piece, 'armhole') !== undefined)
+    .map((piece) => ({ piece: piece.id, edge: 'armhole', times: 2 }));
+
+const armholeLength = (garment: Garment, half: Half): number =>
+  armholeEdges(garment, half).reduce(
+    (sum, { piece }) => sum + edgeLength(pieceOf(garment, piece), 'armhole'),
+    0,
+  );
+
+/** Cap notches lie as far from the underarm as those of the armhole: below them nothing is eased. */
+const NOTCH_FROM_UNDERARM = 0.45;
+
+function setIn(garment: Garment, sleeve: Piece, capEase: number): Garment {
+  const cap = (half: Half): Seam => ({
+    id: `sleeve-cap-${half}`,
+    name: 'sleeve-cap',
+    a: armholeEdges(garment, half),
+    b: [{ piece: 'sleeve', edge: `cap-${half}`, times: 2, reversed: half === 'back' }],
+    join: { kind: 'eased', ease: capEase },
+    smoothStart: false,
+    smoothEnd: false,
+  });
+  const underarm: Seam = {
+    id: 'sleeve-underarm',
+    name: 'sleeve-underarm',
+    a: [{ piece: 'sleeve', edge: 'underarm-front', times: 2 }],
+    b: [{ piece: 'sleeve', edge: 'underarm-back', times: 2, reversed: true }],
+    join: { kind: 'flat' },
+    smoothStart: true,
+    smoothEnd: true,
+  };
+  let dress = garment;
+  const onSleeve: Notch[] = [];
+  for (const half of HALVES) {
+    const lowest = armholeEdges(garment, half).at(-1);
+    if (lowest === undefined) continue;
+    const piece = pieceOf(dress, lowest.piece);
+    const length = edgeLength(piece, 'armhole');
+    const up = length * NOTCH_FROM_UNDERARM;
+    const style = half === 'front' ? 'single' : 'double';
+    const match = `sleeve-${half}`;
+    const capLength = edgeLength(sleeve, `cap-${half}`);
+    dress = withPiece(dress, {
+      ...piece,
+      notches: [...piece.notches, { edge: 'armhole', at: length - up, style, match }],
+    });
+    onSleeve.push({ edge: `cap-${half}`, at: half === 'front' ? capLength - up : up, style, match });
+  }
+  return {
+    ...dress,
+    pieces: [...dress.pieces, { ...sleeve, notches: onSleeve }],
+    seams: [...dress.seams, cap('front'), cap('back'), underarm],
+  };
+}

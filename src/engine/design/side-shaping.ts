@@ -1,0 +1,81 @@
+import {
+  curveBetween,
+  direction,
+  linePath,
+  outward,
+  pathEnd,
+  pathEndTangent,
+  scale,
+} from '../geometry/index.ts';
+import { edgeEnd, edgeOf, edgeStart, type Piece, pieceOf, reshape, withPiece } from '../piece/index.ts';
+import { HALVES } from './bodice.ts';
+import { COMMON_PRACTICE, cannot, defineStep, done, lengthParam } from './step.ts';
+import { turnEnd } from './turn-end.ts';
+
+/** Takes the side seams in, or lets them out, at the waist. */
+export const sideShaping = defineStep({
+  id: 'side-shaping',
+  stage: 'shape',
+  kind: 'side-shaping',
+  params: {
+    takeIn: lengthParam(
+      () => 0,
+      () => [0, 40],
+      COMMON_PRACTICE,
+    ),
+    letOut: lengthParam(
+      () => 0,
+      () => [0, 60],
+      COMMON_PRACTICE,
+    ),
+  },
+  words: {
+    title: 'Side shaping',
+    about: 'Takes each side seam in at the waist, or lets it out.',
+    takeIn: 'Take in at each side seam',
+    letOut: 'Let out at each side seam',
+    both: 'Side seams are taken in by {takeIn} and let out by {letOut}. Give one of the two.',
+    'draw.front': 'Side shaping, front',
+    'draw.back': 'Side shaping, back',
+    'draw.in':
+      'From the waist at the side measure {by} toward the centre. Join to the underarm with a straight line.',
+    'draw.out':
+      'From the waist at the side measure {by} away from the centre. Join to the underarm with a straight line.',
+  },
+  apply: ({ garment, bench }, { takeIn, letOut }) => {
+    if (takeIn > 0 && letOut > 0) {
+      return cannot('side-shaping.both', { takeIn: { mm: takeIn }, letOut: { mm: letOut } });
+    }
+    const shift = bench.rounded(letOut) - bench.rounded(takeIn);
+    let dress = garment;
+    for (const half of HALVES) {
+      const piece = pieceOf(dress, half);
+      const shaped = shift === 0 ? piece : shapeSide(piece, shift);
+      bench.part(
+        { key: `side-shaping.draw.${half}`, values: {} },
+        piece.edges.map((edge) => edge.path),
+      );
+      bench.tell(
+        shift < 0 ? 'side-shaping.draw.in' : 'side-shaping.draw.out',
+        { by: { mm: Math.abs(shift) } },
+        { lines: [edgeOf(shaped, 'side').path, edgeOf(shaped, 'waist').path] },
+      );
+      dress = withPiece(dress, shaped);
+    }
+    return done(dress);
+  },
+});
+
+/** Moves the foot of the side seam; waist and armhole are drawn again so that both still meet the side square. */
+function shapeSide(piece: Piece, shift: number): Piece {
+  const underarm = edgeStart(piece, 'side');
+  const foot = { x: edgeEnd(piece, 'side').x + shift, y: edgeEnd(piece, 'side').y };
+  const offSide = outward(direction(underarm, foot));
+  const waist = edgeOf(piece, 'waist').path;
+  const atCentre = pathEndTangent(waist);
+  return reshape(piece, {
+    side: linePath(underarm, foot),
+    waist: curveBetween(foot, scale(offSide, -1), pathEnd(waist), atCentre),
+    armhole: turnEnd(edgeOf(piece, 'armhole').path, offSide),
+  });
+}

@@ -1,0 +1,29 @@
+import { backZip } from './back-zip.ts';
+import { circleSkirt } from './circle-skirt.ts';
+import { dropShoulder } from './drop-shoulder.ts';
+import { gatheredSkirt } from './gathered-skirt.ts';
+import { lining } from './lining.ts';
+import { neckline } from './neckline.ts';
+import { pleatedSkirt } from './pleated-skirt.ts';
+import { setInSleeve } from './set-in-sleeve.ts';
+import { sideShaping } from './side-shaping.ts';
+import type { DesignStep } from './step.ts';
+import { waistLevel } from './waist-level.ts';
+import { yoke } from './yoke.ts';
+
+/** Every design step that there is. A new one is its own file and one line here. */
+export const DESIGN_STEPS: readonly DesignStep[] = [
+  waistLevel,
+  sideShaping,
+  neckline,
+  dropShoulder,
+  yoke,
+  backZip,
+  setInSleeve,
+  gatheredSkirt,
+  pleatedSkirt,
+  circleSkirt,
+  lining,
+];
+
+export const findStep = (id: string): DesignStep | undefined => DESIGN_STEPS.find((step) => step.id === id);
