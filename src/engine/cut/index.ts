@@ -1,1 +1,11 @@
+export {
+  ALLOWANCE_RANGE,
+  ALLOWANCES,
+  type AllowanceKind,
+  type AllowanceTable,
+  type EdgeAllowance,
+  type OwnAllowances,
+} from './allowances.ts';
+export { type CutOptions, makeCutPiece, makeCutPieces } from './cut-piece.ts';
+export { cuttingSaying } from './cutting-saying.ts';
 export type * from './types.ts';

@@ -11,7 +11,6 @@ export {
   outlineArea,
   outlineContains,
   outlineIsClosed,
-  outlineSelfCrossings,
 } from './outline.ts';
 export {
   linePath,
@@ -43,6 +42,7 @@ export {
   vectorLength,
 } from './points.ts';
 export { cubic, line } from './segment.ts';
+export { outlineSelfCrossings, outlineWithoutLoops } from './self-crossings.ts';
 export { curveThrough } from './spline.ts';
 export { type PathPlace, pathAt, pathSlice, pathSplit } from './split.ts';
 export { type Affine, pathMap, pathMirrorLine, pathMirrorX, pathRotate, pathTranslate } from './transform.ts';

@@ -28,8 +28,7 @@ export interface Corner {
  * squared end belong to the earlier edge. A distance of zero leaves an edge where it is.
  *
  * Limits: an edge that the distances swallow altogether shrinks to a short straight link between its
- * neighbours; `outlineSelfCrossings` tells whether that left a loop. Throws when the lists differ in length
- * and where `pathOffset` does.
+ * neighbours; `outlineSelfCrossings` tells whether that left a loop. Throws when the lists differ in length.
  */
 export function offsetOutline(paths: readonly Path[], distances: readonly number[]): readonly Path[] {
   if (paths.length !== distances.length) throw new Error('One distance is needed for each edge.');

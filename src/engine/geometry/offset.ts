@@ -1,8 +1,17 @@
 import { pathCrossings } from './crossings.ts';
 import { pathLength, segmentLength } from './length.ts';
 import { segmentOffset } from './offset-segment.ts';
-import { lastSegment, pathEnd, pathExtend, pathFrom, pathStart } from './path.ts';
-import { cross, distance, lineCrossing, midpoint } from './points.ts';
+import {
+  lastSegment,
+  pathEnd,
+  pathEndTangent,
+  pathExtend,
+  pathFrom,
+  pathOf,
+  pathStart,
+  pathStartTangent,
+} from './path.ts';
+import { add, cross, distance, lineCrossing, midpoint, outward, scale } from './points.ts';
 import { line, segmentTangent, segmentWithEnds } from './segment.ts';
 import { pathSplit } from './split.ts';
 import type { Path, Point, Segment, Vector } from './types.ts';
@@ -28,14 +37,17 @@ interface Run {
  *
  * Limits. Where a curve bends more tightly than `d`, the stretch that would travel backwards is left out and
  * its neighbours are trimmed against each other; if that stretch reaches an end of the path, the parallel stops
- * short of that end. Stretches that come near each other from afar (a narrow U) are not trimmed. Throws when
- * nothing of the path is left, that is when all of it bends more tightly than `d`.
+ * short of that end. Where nothing at all is left, both ends of the parallel are joined straight. Stretches
+ * that come near each other from afar (a narrow U) are not trimmed.
  */
 export function pathOffset(p: Path, d: number): Path {
   if (d === 0) return p;
   const runs = runsOf(p, d);
   const [first, ...rest] = runs;
-  if (first === undefined) throw new Error(`Nothing of the path is left at a parallel distance of ${d} mm.`);
+  if (first === undefined) {
+    const from = add(pathStart(p), scale(outward(pathStartTangent(p)), d));
+    return pathOf(line(from, add(pathEnd(p), scale(outward(pathEndTangent(p)), d))));
+  }
   let out = first;
   let waiting = rest;
   while (waiting.length > 0) {

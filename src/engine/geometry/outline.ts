@@ -2,9 +2,8 @@ import { bernsteinRoots } from './bernstein.ts';
 import { boundsMeet, segmentBounds, turningPoints } from './bounds.ts';
 import { segmentNearest } from './nearest.ts';
 import { pathEnd, pathStart } from './path.ts';
-import { add, cross, distance, dot, subtract, vectorLength } from './points.ts';
-import { segmentPart, segmentPoint, segmentTangent } from './segment.ts';
-import { cubicDoublePoint, segmentCrossings } from './segment-crossings.ts';
+import { cross, distance } from './points.ts';
+import { segmentPart, segmentPoint } from './segment.ts';
 import type { Cubic, Path, Point, Segment } from './types.ts';
 
 /** A closed path: its end meets its start. */
@@ -12,8 +11,6 @@ export type Outline = Path;
 
 /** Ends nearer than this meet, mm. */
 const MEETS = 1e-6;
-/** A meeting this near to the common corner of two neighbours is that corner, mm. */
-const CORNER = 1e-4;
 
 export function outlineIsClosed(o: Outline): boolean {
   return distance(pathStart(o), pathEnd(o)) <= MEETS;
@@ -39,56 +36,6 @@ function besideChord(s: Cubic): number {
   const v = { x: s.c2.x - s.from.x, y: s.c2.y - s.from.y };
   const w = { x: s.to.x - s.from.x, y: s.to.y - s.from.y };
   return (3 / 20) * (cross(u, v) + cross(u, w) + 2 * cross(v, w));
-}
-
-/**
- * Where an outline meets itself, other than at the corners that neighbours share. An outline is simple when
- * there are none. Neighbours that run back along each other are told by the end of the common stretch.
- */
-export function outlineSelfCrossings(o: Outline): Point[] {
-  const found: Point[] = [];
-  const all = o.segments.filter((s) => s.kind === 'cubic' || distance(s.from, s.to) > 0);
-  const closed = outlineIsClosed(o);
-  for (const [i, a] of all.entries()) {
-    if (a.kind === 'cubic') {
-      const double = cubicDoublePoint(a);
-      if (double !== null) keep(found, segmentPoint(a, double.low));
-    }
-    for (let j = i + 1; j < all.length; j++) {
-      const b = all[j];
-      if (b === undefined || !boundsMeet(segmentBounds(a), segmentBounds(b), MEETS)) continue;
-      const corners: Point[] = [];
-      if (j === i + 1) corners.push(a.to);
-      if (closed && i === 0 && j === all.length - 1) corners.push(a.from);
-      const [corner] = corners;
-      if (corners.length === 1 && corner !== undefined && partAt(corner, j === i + 1 ? [a, b] : [b, a]))
-        continue;
-      for (const { point } of segmentCrossings(a, b)) {
-        if (corners.every((corner) => distance(corner, point) > CORNER)) keep(found, point);
-      }
-    }
-  }
-  return found;
-}
-
-/**
- * Whether two neighbours lie on different sides of a line through their corner, square to the way through it:
- * then they meet nowhere else. Spares the long search along smooth joints, which most joints are.
- */
-function partAt(corner: Point, [arriving, leaving]: readonly [Segment, Segment]): boolean {
-  const way = add(segmentTangent(arriving, 1), segmentTangent(leaving, 0));
-  const ahead = (p: Point) => dot(subtract(p, corner), way);
-  const most = Math.max(...controls(arriving).map(ahead));
-  const least = Math.min(...controls(leaving).map(ahead));
-  return most <= MEETS && least >= -MEETS && vectorLength(way) > 0.1;
-}
-
-function controls(s: Segment): Point[] {
-  return s.kind === 'line' ? [s.from, s.to] : [s.from, s.c1, s.c2, s.to];
-}
-
-function keep(found: Point[], p: Point): void {
-  if (found.every((f) => distance(f, p) > CORNER)) found.push(p);
 }
 
 /** Whether a point lies inside or on the line (within 1e-6 mm). Stretches wound twice count as inside. */
