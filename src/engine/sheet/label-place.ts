@@ -1,4 +1,5 @@
 import type { Bounds, Point } from '../geometry/index.ts';
+import { boxAround, polygonContains, runMeetsBox } from './runs.ts';
 
 /** A block of text as it will lie on the piece: size along and down, before it is turned. */
 export interface BlockSize {
@@ -50,59 +51,7 @@ export function isFree(ground: Ground, box: Bounds): boolean {
   const middle = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
   return (
     polygonContains(ground.outline, middle) &&
-    !polylineMeetsBox(ground.outline, box) &&
-    ground.obstacles.every((run) => !polylineMeetsBox(run, box))
+    !runMeetsBox(ground.outline, box) &&
+    ground.obstacles.every((run) => !runMeetsBox(run, box))
   );
-}
-
-export function boxAround(points: readonly Point[]): Bounds {
-  const xs = points.map((p) => p.x);
-  const ys = points.map((p) => p.y);
-  return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
-}
-
-/** Even-odd rule on a closed run of points. */
-export function polygonContains(polygon: readonly Point[], p: Point): boolean {
-  let inside = false;
-  let before = polygon.at(-1);
-  for (const corner of polygon) {
-    if (before !== undefined && corner.y > p.y !== before.y > p.y) {
-      const x = corner.x + ((p.y - corner.y) / (before.y - corner.y)) * (before.x - corner.x);
-      if (p.x < x) inside = !inside;
-    }
-    before = corner;
-  }
-  return inside;
-}
-
-function polylineMeetsBox(points: readonly Point[], box: Bounds): boolean {
-  let before: Point | undefined;
-  for (const p of points) {
-    if (before !== undefined && segmentMeetsBox(before, p, box)) return true;
-    before = p;
-  }
-  return false;
-}
-
-/** Clips the straight run from a to b against the box by its parameter range (Liang and Barsky, 1984). */
-function segmentMeetsBox(a: Point, b: Point, box: Bounds): boolean {
-  let from = 0;
-  let to = 1;
-  const sides: readonly [number, number][] = [
-    [a.x - b.x, a.x - box.minX],
-    [b.x - a.x, box.maxX - a.x],
-    [a.y - b.y, a.y - box.minY],
-    [b.y - a.y, box.maxY - a.y],
-  ];
-  for (const [speed, room] of sides) {
-    if (speed === 0) {
-      if (room < 0) return false;
-      continue;
-    }
-    const t = room / speed;
-    if (speed < 0) from = Math.max(from, t);
-    else to = Math.min(to, t);
-    if (from > to) return false;
-  }
-  return true;
 }

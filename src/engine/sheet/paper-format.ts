@@ -46,6 +46,9 @@ export function paperOf(name: PaperName): Paper {
 }
 
 /** The part of a sheet that can be printed on, as width and height. */
-export function printableSize({ format, margin }: Paper): { readonly width: number; readonly height: number } {
+export function printableSize({ format, margin }: Paper): {
+  readonly width: number;
+  readonly height: number;
+} {
   return { width: format.width - 2 * margin, height: format.height - 2 * margin };
 }

@@ -1,9 +1,15 @@
 import type { CutPiece } from '../cut/index.ts';
-import { type Path, pathFlatten } from '../geometry/index.ts';
+import { type Path, type Point, pathFlatten } from '../geometry/index.ts';
 import type { ClothRole, PieceId } from '../piece/index.ts';
 import { cuttingRuns } from './cutting-runs.ts';
 import { labelPiece } from './piece-label.ts';
-import { foldBracket, type Lettering, writeAllowances, writeGrain, writeMarkings } from './piece-lettering.ts';
+import {
+  foldBracket,
+  type Lettering,
+  writeAllowances,
+  writeGrain,
+  writeMarkings,
+} from './piece-lettering.ts';
 import type { Ink, Mark } from './scene.ts';
 import { doubleArrow, stroke, strokeLine } from './shapes.ts';
 import type { HatchName } from './styles.ts';
@@ -32,8 +38,11 @@ export const CLOTH_HATCHES = {
 const FLAT = 0.5;
 const GRAIN_HEAD = 4.5;
 
-/** Draws a piece at true size with everything that is marked on it. */
-export function drawPiece(cut: CutPiece, ink: Ink): PieceDrawing {
+/**
+ * Draws a piece at true size with everything that is marked on it. `joins` are lines, in the piece's coordinates,
+ * where two sheets of paper will meet: words keep away from them if they can.
+ */
+export function drawPiece(cut: CutPiece, ink: Ink, joins: readonly (readonly Point[])[] = []): PieceDrawing {
   const { piece } = cut;
   const runs = cuttingRuns(cut);
   const stitched = piece.edges.filter((edge) => edge.kind !== 'fold' && (cut.allowances[edge.name] ?? 0) > 0);
@@ -45,6 +54,7 @@ export function drawPiece(cut: CutPiece, ink: Ink): PieceDrawing {
       ...piece.markings.map((marking) => pathFlatten(marking.path, FLAT)),
       ...cut.notches.map((notch) => [notch.from, notch.to]),
     ],
+    joins,
     marks: [],
   };
   for (const edge of piece.edges) if (edge.kind === 'fold') foldBracket(lettering, edge.path);

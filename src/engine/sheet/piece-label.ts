@@ -2,7 +2,7 @@ import type { CutPiece } from '../cut/index.ts';
 import type { Point } from '../geometry/index.ts';
 import { say } from '../words/index.ts';
 import { type BlockSize, freePlace } from './label-place.ts';
-import type { Lettering } from './piece-lettering.ts';
+import { type Lettering, withJoins } from './piece-lettering.ts';
 import type { Ink, Mark, Weight } from './scene.ts';
 import { ASCENT, LINE_SPACING, SMALLEST_TEXT, textMark, wrapText } from './text.ts';
 
@@ -24,6 +24,8 @@ const SMALL = 5;
 
 /** From large to small; the last leaves every line at the smallest legible size. */
 const SCALES = [1, 0.8, 0.65, 0.5, 0.35];
+/** A label is not made smaller than this only to keep off a join of the paper. */
+const LARGE_SCALES = SCALES.slice(0, 4);
 /** How narrow the block is set, as shares of its longest line. */
 const NARROWINGS = [1, 0.7, 0.5, 0.35];
 
@@ -34,12 +36,18 @@ const NARROWINGS = [1, 0.7, 0.5, 0.35];
  */
 export function labelPiece(lettering: Lettering, cut: CutPiece): void {
   const full = labelLines(cut, lettering.ink);
-  for (const lines of [full, full.slice(0, 2), full.slice(0, 1)]) {
-    for (const scale of SCALES) {
+  const trials = [
+    { lines: full, ground: withJoins(lettering), scales: LARGE_SCALES },
+    { lines: full, ground: lettering, scales: SCALES },
+    { lines: full.slice(0, 2), ground: lettering, scales: SCALES },
+    { lines: full.slice(0, 1), ground: lettering, scales: SCALES },
+  ];
+  for (const { lines, ground, scales } of trials) {
+    for (const scale of scales) {
       for (const upright of [true, false]) {
         for (const narrowing of NARROWINGS) {
           const block = setBlock(lines, scale, narrowing, lettering.ink);
-          const at = freePlace(lettering, block, upright, cut.labelAt);
+          const at = freePlace(ground, block, upright, cut.labelAt);
           if (at === null) continue;
           place(lettering, block, at, upright);
           return;

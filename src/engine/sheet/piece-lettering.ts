@@ -2,6 +2,7 @@ import type { CutPiece } from '../cut/index.ts';
 import {
   add,
   type Bounds,
+  between,
   direction,
   distance,
   outward,
@@ -17,7 +18,8 @@ import {
 import type { Grain, Marking } from '../piece/index.ts';
 import { formatLength } from '../units/index.ts';
 import { say, type WordKey } from '../words/index.ts';
-import { boxAround, isFree } from './label-place.ts';
+import { type Ground, isFree } from './label-place.ts';
+import { boxAround } from './runs.ts';
 import type { Ink, Mark } from './scene.ts';
 import { arrowHead, strokeLine } from './shapes.ts';
 import { SMALLEST_TEXT, textMark } from './text.ts';
@@ -31,6 +33,8 @@ export interface Lettering {
   /** The stitching line, as points. */
   readonly outline: readonly Point[];
   readonly obstacles: (readonly Point[])[];
+  /** Where two sheets of paper meet: to be kept free of words if there is room elsewhere. */
+  readonly joins: readonly (readonly Point[])[];
   readonly marks: Mark[];
 }
 
@@ -64,8 +68,15 @@ export function foldBracket(lettering: Lettering, fold: Path): void {
   }
   lettering.obstacles.push([feet[0], from, to, feet[1]]);
   const words = say('paper.piece.fold', {}, lettering.ink.units);
-  const middle = add(scale(add(from, to), 0.5), scale(inwards, BESIDE));
-  writeAlong(lettering, words, middle, along, inwards, FOLD_WORD_SIZE, length - 2 * inset);
+  for (const joins of [lettering.joins, []]) {
+    for (const share of PLACES_ALONG) {
+      const foot = add(between(from, to, share), scale(inwards, BESIDE));
+      if (
+        writeAlong({ ...lettering, joins }, words, foot, along, inwards, FOLD_WORD_SIZE, length - 2 * inset)
+      )
+        return;
+    }
+  }
 }
 
 const MARKING_WORDS = {
@@ -94,11 +105,13 @@ const PLACES_ALONG = [0.5, 0.3, 0.7, 0.15, 0.85];
 
 function writeBeside(lettering: Lettering, path: Path, words: string): void {
   const length = pathLength(path);
-  for (const share of PLACES_ALONG) {
-    const { point: at, tangent } = pathAt(path, length * share);
-    for (const side of [outward(tangent), scale(outward(tangent), -1)]) {
-      const foot = add(at, scale(side, BESIDE));
-      if (writeAlong(lettering, words, foot, tangent, side, WORD_SIZE, length)) return;
+  for (const joins of [lettering.joins, []]) {
+    for (const share of PLACES_ALONG) {
+      const { point: at, tangent } = pathAt(path, length * share);
+      for (const side of [outward(tangent), scale(outward(tangent), -1)]) {
+        const foot = add(at, scale(side, BESIDE));
+        if (writeAlong({ ...lettering, joins }, words, foot, tangent, side, WORD_SIZE, length)) return;
+      }
     }
   }
   writeBeyond(lettering, path, words);
@@ -136,10 +149,15 @@ function writeAlong(
   const middle = add(foot, scale(side, size / 2));
   const corners = turnedCorners(middle, along, width, size);
   const box = boxAround(corners);
-  if (!isFree(lettering, box)) return false;
+  if (!isFree(withJoins(lettering), box)) return false;
   lettering.marks.push(lineOfText(words, middle, along, size));
   lettering.obstacles.push(corners);
   return true;
+}
+
+/** What words must not touch, the joins of the paper among it. */
+export function withJoins({ outline, obstacles, joins }: Lettering): Ground {
+  return { outline, obstacles: [...obstacles, ...joins] };
 }
 
 /** Text centred on a point along a direction, never upside down. */

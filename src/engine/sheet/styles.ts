@@ -23,7 +23,7 @@ export const LINE_STYLES = {
   gather: { width: 0.3, dash: [0.8, 1.6], grey: 0 },
   'strip-line': { width: 0.3, dash: [6, 1.5, 1.5, 1.5], grey: 0 },
   frame: { width: 0.15, dash: [], grey: 0.35 },
-  join: { width: 0.15, dash: [3, 3], grey: 0.35 },
+  join: { width: 0.3, dash: [0.6, 2], grey: 0.2 },
   cross: { width: 0.25, dash: [], grey: 0 },
   measure: { width: 0.2, dash: [], grey: 0 },
   box: { width: 0.3, dash: [], grey: 0 },

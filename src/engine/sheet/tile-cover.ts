@@ -1,5 +1,5 @@
 import type { Point } from '../geometry/index.ts';
-import { polygonContains } from './label-place.ts';
+import { polygonContains } from './runs.ts';
 
 /** One sheet of a joined pattern, counted from the top left corner. */
 export interface Tile {
@@ -122,7 +122,8 @@ function axis(step: number, overlap: number): Axis {
       const [low, high] = a < b ? [a, b] : [b, a];
       const borders: number[] = [];
       for (let i = Math.max(1, Math.floor(low / step)); stripFrom(i) < high; i++) {
-        for (const border of [stripFrom(i), stripTo(i)]) if (border > low && border < high) borders.push(border);
+        for (const border of [stripFrom(i), stripTo(i)])
+          if (border > low && border < high) borders.push(border);
       }
       return borders;
     },

@@ -1,0 +1,131 @@
+import { say, type WordKey } from '../words/index.ts';
+import { checkLine, checkLineIn, SQUARES_SIDE, testSquares } from './check-scale.ts';
+import type { PrinterError } from './printer.ts';
+import type { Ink, Mark } from './scene.ts';
+import { tickBox } from './shapes.ts';
+import { LINE_SPACING, sizeToFit, textLines, textMark, wrapText } from './text.ts';
+
+/** What the head of a set of sheets says. */
+export interface FrontFacts {
+  readonly child: string;
+  readonly size: string;
+  readonly date: string;
+  readonly printer: PrinterError | null;
+  readonly pieces: readonly { readonly title: string; readonly cutting: string }[];
+}
+
+/** A drawing from its top left corner down, with the height that it takes, mm. */
+export interface Drawn {
+  readonly marks: readonly Mark[];
+  readonly height: number;
+}
+
+const NAME = 9;
+const ABOUT = 4;
+const CALL = 6;
+const STEP = 4;
+const GUTTER = 7;
+/** Room at the right edge for the check line that runs down. */
+const SIDE_LINE = 10;
+
+/**
+ * The head of a set of sheets: who it is for, the test squares, the check lines both ways, what to do. `alone` says
+ * that it is a page of its own, to be printed before the others; `height` is the room for the check line downwards.
+ */
+export function frontHead(width: number, height: number, alone: boolean, facts: FrontFacts, ink: Ink): Drawn {
+  const { measure, units } = ink;
+  const marks: Mark[] = [];
+  const wide = width - SIDE_LINE;
+  let y = NAME;
+  const name = sizeToFit(measure, facts.child, 'bold', wide, NAME, 4);
+  marks.push(textMark(facts.child, { x: 0, y }, { size: name, weight: 'bold' }));
+  y += ABOUT * 1.7;
+  const about = [say('paper.front.about', { size: facts.size, date: facts.date }, units)];
+  if (facts.printer !== null) {
+    about.push(say('paper.front.printer', { across: facts.printer.across, down: facts.printer.down }, units));
+  }
+  const aboutLines = about.flatMap((text) => wrapText(measure, text, ABOUT, 'regular', wide));
+  marks.push(...textLines(aboutLines, { x: 0, y }, { size: ABOUT }));
+  y += (aboutLines.length - 1) * ABOUT * LINE_SPACING + CALL * 1.7;
+  const call = say(alone ? 'paper.front.first' : 'paper.front.first-sheet', {}, units);
+  marks.push(textMark(call, { x: 0, y }, { size: CALL, weight: 'bold' }));
+  y += 4;
+
+  const top = y;
+  marks.push(...testSquares(0, y, ink));
+  const advice = numbered(
+    adviceKeys(alone).map((key) => say(key, {}, units)),
+    wide - SQUARES_SIDE - GUTTER,
+    ink,
+  );
+  marks.push(shifted(advice.marks, SQUARES_SIDE + GUTTER, y));
+  y += Math.max(SQUARES_SIDE, advice.height) + 7;
+
+  if (alone) {
+    marks.push(...checkLine(0, y, checkLineIn(wide - 1, units), false, ink));
+    marks.push(...checkLine(width - 2, top, checkLineIn(height - top, units), true, ink));
+    y += 10;
+  }
+  return { marks, height: y };
+}
+
+function adviceKeys(alone: boolean): readonly WordKey[] {
+  const measure = ['paper.front.settings', 'paper.front.measure'] as const;
+  if (!alone) return [...measure, 'paper.front.wrong-sheet'];
+  return [...measure, 'paper.front.right', 'paper.front.wrong', 'paper.front.join'];
+}
+
+function numbered(sentences: readonly string[], width: number, { measure }: Ink): Drawn {
+  const indent = STEP * 1.5;
+  const marks: Mark[] = [];
+  let y = STEP * 0.8;
+  for (const [i, sentence] of sentences.entries()) {
+    const lines = wrapText(measure, sentence, STEP, 'regular', width - indent);
+    marks.push(textMark(`${i + 1}`, { x: 0, y }, { size: STEP, weight: 'bold' }));
+    marks.push(...textLines(lines, { x: indent, y }, { size: STEP }));
+    y += lines.length * STEP * LINE_SPACING + STEP * 0.4;
+  }
+  return { marks, height: y - STEP };
+}
+
+/** Marks moved as they are. */
+export function shifted(marks: readonly Mark[], x: number, y: number): Mark {
+  return { kind: 'group', frame: { a: 1, b: 0, c: 0, d: 1, e: x, f: y }, clip: null, marks };
+}
+
+const ROW = 10;
+const LEAST_ROW = 7;
+const ROW_TITLE = 4.5;
+const ROW_CUTTING = 3.5;
+const BOX = 4.5;
+
+/** How many pieces a list of this height can hold at its tightest. */
+export function piecesThatFit(height: number): number {
+  return Math.max(0, Math.floor((height - ROW) / LEAST_ROW));
+}
+
+/** The list of pieces to tick off, numbered from `from` as on the map. */
+export function pieceList(
+  pieces: FrontFacts['pieces'],
+  from: number,
+  width: number,
+  height: number,
+  heading: string,
+  { measure }: Ink,
+): Drawn {
+  const headingSize = sizeToFit(measure, heading, 'bold', width, ROW_TITLE, 2.8);
+  const marks: Mark[] = [textMark(heading, { x: 0, y: ROW_TITLE }, { size: headingSize, weight: 'bold' })];
+  const row = Math.max(LEAST_ROW, Math.min(ROW, (height - ROW) / Math.max(1, pieces.length)));
+  const indent = BOX + 2;
+  let y = ROW_TITLE + 3;
+  for (const [i, piece] of pieces.entries()) {
+    const title = `${from + i}  ${piece.title}`;
+    const look = (text: string, wished: number) =>
+      sizeToFit(measure, text, 'bold', width - indent, wished, 2.8);
+    marks.push(tickBox({ x: 0.2, y: y + BOX }, BOX));
+    marks.push(textMark(title, { x: indent, y: y + 3.4 }, { size: look(title, ROW_TITLE), weight: 'bold' }));
+    marks.push(textMark(piece.cutting, { x: indent, y: y + 7 }, { size: look(piece.cutting, ROW_CUTTING) }));
+    y += row;
+  }
+  return { marks, height: y };
+}

@@ -1,0 +1,247 @@
+import type { CutPiece } from '../cut/index.ts';
+import { type Bounds, type Point, pathFlatten, pathMap } from '../geometry/index.ts';
+import { say } from '../words/index.ts';
+import { type ArrangeSettings, arrange, fromSheet, onSheet, type Placement } from './arrange.ts';
+import { checkLine, checkLineIn } from './check-scale.ts';
+import { type FrontFacts, frontHead, pieceList, piecesThatFit, shifted } from './front-block.ts';
+import { type MapFacts, pageMap } from './page-map.ts';
+import { type Paper, printableSize } from './paper-format.ts';
+import { drawPiece } from './piece-drawing.ts';
+import { drawnForPrinter, type PrinterError } from './printer.ts';
+import { areaMeetsBox, boxAround } from './runs.ts';
+import { type Ink, type Mark, type Page, turnedFrame } from './scene.ts';
+import { boxAt } from './shapes.ts';
+import { textMark } from './text.ts';
+import { stepX, stepY, type Tile, type TileGrid } from './tile-cover.ts';
+import { joinsOf, type PlacedPiece, tileCorner, tileName, tilePage } from './tile-pages.ts';
+
+/** One child's pieces to be printed at true size. */
+export interface PatternJob {
+  readonly pieces: readonly CutPiece[];
+  readonly child: string;
+  readonly size: string;
+  readonly date: string;
+  readonly paper: Paper;
+  /** What the test square of an earlier print measured, if the sheets shall make up for it. */
+  readonly printer: PrinterError | null;
+  readonly ink: Ink;
+}
+
+export interface PatternSheets {
+  readonly pages: readonly Page[];
+  /** How many of the pages carry pieces; the rest is the front page. */
+  readonly tiles: number;
+}
+
+/** Straight runs that stand for the cutting lines stay this near to them, mm. */
+const FLAT = 0.05;
+
+/** The head on a large sheet, mm: as wide as an A4 page, under a check line over the whole width. */
+const HEAD_WIDTH = 190;
+const HEAD_ROOM = 6;
+const LINE_ROOM = 14;
+/** A piece must be this much smaller than a sheet to lie on it with a gap all round, mm. */
+const FIT_ROOM = 5;
+/** Room for the foot of a page below the pieces on a roll, mm. */
+const FOOT_ROOM = 14;
+
+/** The front page: share of its width for the map, room for a caption and for the check line down the side, mm. */
+const MAP_SHARE = 0.52;
+const CAPTION_ROOM = 8;
+const SIDE_ROOM = 10;
+
+/**
+ * Lays out a child's pieces on the paper that she has: on small formats a front page and the pages to join, on large
+ * ones sheets that begin with the same head. Throws on a printer error that `printerProblem` would refuse.
+ */
+export function patternSheets(job: PatternJob): PatternSheets {
+  const { ink, paper } = job;
+  const shapes = job.pieces.map((piece) => pathFlatten(piece.cuttingLine, FLAT));
+  const facts: FrontFacts = { ...job, pieces: job.pieces.map((piece) => piece.label) };
+  const { grid, whole } = gridFor(paper, shapes);
+  const head = paper.format.joined ? null : sheetHead(facts, grid.width, ink);
+  const arrangement = arrange(shapes, { grid, whole, reserved: head?.blocks ?? [] });
+  const placed: Placed = {
+    tiles: arrangement.tiles,
+    pieces: job.pieces.map((piece, i) => placedPiece(piece, shapes[i], arrangement.placements[i], grid, ink)),
+  };
+  const front = head === null ? frontPages(facts, placed, grid, job) : [];
+  const tiles = tilePages(placed, grid, head, front.length, job);
+  return {
+    pages: [...front, ...tiles].map((page) => drawnForPrinter(page, job.printer)),
+    tiles: tiles.length,
+  };
+}
+
+/** Large sheets stand alone, without overlap, unless a piece is too large for one. */
+function gridFor(
+  paper: Paper,
+  shapes: readonly (readonly Point[])[],
+): { readonly grid: TileGrid; readonly whole: boolean } {
+  const { width, height } = printableSize(paper);
+  const [short, long] = [Math.min(width, height) - FIT_ROOM, Math.max(width, height) - FIT_ROOM];
+  const allFit = shapes.every((shape) => {
+    const box = boxAround(shape);
+    const sides = [box.maxX - box.minX, box.maxY - box.minY];
+    return Math.min(...sides) <= short && Math.max(...sides) <= long;
+  });
+  const whole = !paper.format.joined;
+  return { grid: { width, height, overlap: whole && allFit ? 0 : paper.overlap }, whole };
+}
+
+interface Placed {
+  readonly pieces: readonly PlacedPiece[];
+  readonly tiles: readonly Tile[];
+}
+
+function placedPiece(
+  piece: CutPiece,
+  shape: readonly Point[] | undefined,
+  placement: Placement | undefined,
+  grid: TileGrid,
+  ink: Ink,
+): PlacedPiece {
+  if (shape === undefined || placement === undefined) throw new Error('Every piece has a place.');
+  const points = shape.map((p) => onSheet(placement, p));
+  const joins = joinLines(boxAround(points), grid).map((run) => run.map((p) => fromSheet(placement, p)));
+  const frame = turnedFrame(placement.turns, placement.shift);
+  return {
+    title: piece.label.title,
+    group: { kind: 'group', frame, clip: null, marks: drawPiece(piece, ink, joins).marks },
+    outline: pathMap(piece.cuttingLine, frame),
+    points,
+  };
+}
+
+/** The lines on the large sheet along which two pages meet, as far as they cross a box. */
+function joinLines(box: Bounds, grid: TileGrid): readonly (readonly Point[])[] {
+  const lines: Point[][] = [];
+  for (let x = Math.ceil(box.minX / stepX(grid)) * stepX(grid); x <= box.maxX; x += stepX(grid)) {
+    lines.push([
+      { x, y: box.minY },
+      { x, y: box.maxY },
+    ]);
+  }
+  for (let y = Math.ceil(box.minY / stepY(grid)) * stepY(grid); y <= box.maxY; y += stepY(grid)) {
+    lines.push([
+      { x: box.minX, y },
+      { x: box.maxX, y },
+    ]);
+  }
+  return lines;
+}
+
+function tilePages(
+  { pieces, tiles }: Placed,
+  grid: TileGrid,
+  head: SheetHead | null,
+  pagesBefore: number,
+  { paper, ink, child }: PatternJob,
+): readonly Page[] {
+  return tiles.map((tile, i) => {
+    const corner = tileCorner(tile, grid);
+    const window = boxAt(corner.x, corner.y, grid.width, grid.height);
+    const here = pieces.filter((piece) => areaMeetsBox(piece.points, window));
+    const headHere = tile.column === 0 && tile.row === 0 ? head : null;
+    const numbers = { page: pagesBefore + i + 1, pages: pagesBefore + tiles.length };
+    const facts = {
+      tile,
+      joins: joinsOf(tile, tiles, pieces, grid),
+      pieces: here,
+      extra: headHere?.marks ?? [],
+      height: paper.format.roll ? rollLength(here, corner.y, headHere, grid) : grid.height,
+      about: say('paper.tile.about', { ...numbers, child }, ink.units),
+    };
+    return tilePage(facts, paper, grid, ink);
+  });
+}
+
+/** Where the roll is cut: below the lowest piece, with room for the foot of the page. */
+function rollLength(
+  pieces: readonly PlacedPiece[],
+  top: number,
+  head: SheetHead | null,
+  grid: TileGrid,
+): number {
+  const feet = pieces.flatMap((piece) => piece.points.map((p) => p.y - top));
+  return Math.min(grid.height, Math.max(head?.height ?? 0, ...feet) + FOOT_ROOM);
+}
+
+/** What stands in the corner of a large sheet. */
+interface SheetHead {
+  readonly marks: readonly Mark[];
+  readonly height: number;
+  readonly blocks: ArrangeSettings['reserved'];
+}
+
+function sheetHead(facts: FrontFacts, width: number, ink: Ink): SheetHead {
+  const head = frontHead(HEAD_WIDTH, 0, false, facts, ink);
+  const list = pieceList(
+    facts.pieces,
+    1,
+    HEAD_WIDTH,
+    Number.POSITIVE_INFINITY,
+    say('paper.front.pieces', {}, ink.units),
+    ink,
+  );
+  const height = LINE_ROOM + head.height + list.height;
+  return {
+    marks: [
+      ...checkLine(1, 5, checkLineIn(width - 2, ink.units), false, ink),
+      shifted(head.marks, 1, LINE_ROOM),
+      shifted(list.marks, 1, LINE_ROOM + head.height),
+    ],
+    height,
+    blocks: [
+      { width, height: LINE_ROOM },
+      { width: HEAD_WIDTH + HEAD_ROOM, height: height + HEAD_ROOM },
+    ],
+  };
+}
+
+/** The page to print first; a second one if there are more pieces than its list can hold. */
+function frontPages(facts: FrontFacts, placed: Placed, grid: TileGrid, job: PatternJob): readonly Page[] {
+  const { ink, paper } = job;
+  const { width, height } = grid;
+  const head = frontHead(width, height, true, facts, ink);
+  const room = height - head.height;
+  const mapWidth = width * MAP_SHARE;
+  const map = pageMap(mapFacts(placed, grid), mapWidth, room - CAPTION_ROOM);
+  const listX = mapWidth + 8;
+  const listWidth = width - listX - SIDE_ROOM;
+  const count = piecesThatFit(room);
+  const heading = say('paper.front.pages', { count: placed.tiles.length }, ink.units);
+  const list = pieceList(facts.pieces.slice(0, count), 1, listWidth, room, heading, ink);
+  const caption = textMark(
+    say('paper.front.map', {}, ink.units),
+    { x: 0, y: 4.5 },
+    { size: 4.5, weight: 'bold' },
+  );
+  const page = (marks: readonly Mark[]): Page => ({
+    name: say('paper.front.name', {}, ink.units),
+    width: paper.format.width,
+    height: paper.format.height,
+    marks: [shifted(marks, paper.margin, paper.margin)],
+  });
+  const first = page([
+    ...head.marks,
+    shifted([caption], 0, head.height),
+    shifted(map.marks, 0, head.height + CAPTION_ROOM),
+    shifted(list.marks, listX, head.height),
+  ]);
+  if (count >= facts.pieces.length) return [first];
+  const rest = pieceList(facts.pieces.slice(count), count + 1, width, height, heading, ink);
+  return [first, page(rest.marks)];
+}
+
+function mapFacts({ pieces, tiles }: Placed, grid: TileGrid): MapFacts {
+  return {
+    pages: tiles.map((tile) => ({ name: tileName(tile), ...tileCorner(tile, grid) })),
+    pageWidth: stepX(grid),
+    pageHeight: stepY(grid),
+    pieces: pieces.map(({ outline, points }) => {
+      const box = boxAround(points);
+      return { outline, middle: { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 } };
+    }),
+  };
+}

@@ -1,0 +1,64 @@
+import type { Bounds, Point } from '../geometry/index.ts';
+
+/** Runs of points joined by straight lines: what curves become where only nearness matters. */
+
+export function boxAround(points: readonly Point[]): Bounds {
+  const xs = points.map((p) => p.x);
+  const ys = points.map((p) => p.y);
+  return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
+}
+
+/** Even-odd rule on a closed run of points. */
+export function polygonContains(polygon: readonly Point[], p: Point): boolean {
+  let inside = false;
+  let before = polygon.at(-1);
+  for (const corner of polygon) {
+    if (before !== undefined && corner.y > p.y !== before.y > p.y) {
+      const x = corner.x + ((p.y - corner.y) / (before.y - corner.y)) * (before.x - corner.x);
+      if (p.x < x) inside = !inside;
+    }
+    before = corner;
+  }
+  return inside;
+}
+
+/** Whether a run of straight lines enters a box. */
+export function runMeetsBox(points: readonly Point[], box: Bounds): boolean {
+  let before: Point | undefined;
+  for (const p of points) {
+    if (before !== undefined && segmentMeetsBox(before, p, box)) return true;
+    before = p;
+  }
+  return false;
+}
+
+/** Clips the straight run from a to b against the box by its parameter range (Liang and Barsky, 1984). */
+function segmentMeetsBox(a: Point, b: Point, box: Bounds): boolean {
+  let from = 0;
+  let to = 1;
+  const sides: readonly [number, number][] = [
+    [a.x - b.x, a.x - box.minX],
+    [b.x - a.x, box.maxX - a.x],
+    [a.y - b.y, a.y - box.minY],
+    [b.y - a.y, box.maxY - a.y],
+  ];
+  for (const [speed, room] of sides) {
+    if (speed === 0) {
+      if (room < 0) return false;
+      continue;
+    }
+    const t = room / speed;
+    if (speed < 0) from = Math.max(from, t);
+    else to = Math.min(to, t);
+    if (from > to) return false;
+  }
+  return true;
+}
+
+/** Whether the area inside a closed run of points and a box have a part in common. */
+export function areaMeetsBox(polygon: readonly Point[], box: Bounds): boolean {
+  const [first, last] = [polygon[0], polygon.at(-1)];
+  const closing = first !== undefined && last !== undefined ? [last, first] : [];
+  const middle = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
+  return runMeetsBox(polygon, box) || runMeetsBox(closing, box) || polygonContains(polygon, middle);
+}
