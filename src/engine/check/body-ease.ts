@@ -1,4 +1,5 @@
 import { pathEnd, pathStart } from '../geometry/index.ts';
+import { bodyGirthAt } from './body-level.ts';
 import { type Check, type CheckPlace, type Level, tell } from './check.ts';
 import { widthAtLevel } from './level-width.ts';
 import {
@@ -9,6 +10,7 @@ import {
   type Look,
   placeOf,
   type Rule,
+  runsOverArm,
   withYokes,
 } from './look.ts';
 import { SLACK } from './tolerance.ts';
@@ -20,19 +22,21 @@ const LEAST_EASE = 20;
 /** Just below the underarm, where the halves reach their full width, mm. */
 const BELOW_UNDERARM = 0.01;
 
-/** Drafts put the natural waist this far below cervical-to-waist, counted from the neck points ("sixth of the neck"). */
-const NAPE_BELOW_NECK_POINT = 15;
-
-/** Finished girth at the underarm less the chest, within the maker's bounds. */
+/**
+ * Finished girth at the underarm less the chest, within the maker's bounds. Where the shoulder runs on over the arm
+ * the side seam begins lower down, and the girth is compared with the body there.
+ */
 export const chestEase: Rule = (look) => {
   const found = underarms(look);
-  if (found.length === 0) return [];
+  const [first] = found;
+  if (first === undefined) return [];
   const girth = found.reduce((sum, underarm) => sum + girthAt(look, underarm), 0);
+  const body = runsOverArm(look) ? bodyGirthAt(look.body, first.at.y) : look.body.values.chestGirth.mm;
   const where = {
     pieces: found.map(({ piece }) => piece.id),
     edges: found.map(({ piece, edge }) => ({ piece: piece.id, edge })),
   };
-  return [easeCheck('chest-ease', girth, look.body.values.chestGirth.mm, look.bounds.chestEase, where)];
+  return [easeCheck('chest-ease', girth, body, look.bounds.chestEase, where)];
 };
 
 /** From centre to side at the underarm, over all copies; a cap that hangs lower stays out of it. */
@@ -41,28 +45,17 @@ const girthAt = (look: Look, { piece, at }: Underarm): number =>
     .filter((part) => part.layer === 'shell')
     .reduce((sum, part) => sum + copiesOf(part) * widthAtLevel(part, at.y + BELOW_UNDERARM, at.x), 0);
 
-/**
- * Finished waist seam less the body at its level, within the maker's bounds. A seam above the natural waist is
- * compared with the body there, taken as running straight between chest and waist (our own rule).
- */
+/** Finished waist seam less the body at its level, within the maker's bounds; the seam may lie above the waist. */
 export const waistEase: Rule = (look) => {
-  const edges = edgesOfKind(bodiceOf(look), 'waist');
+  const bodice = bodiceOf(look);
+  const edges = edgesOfKind(bodice, 'waist');
   if (edges.length === 0) return [];
-  const girth = girthOf(look, edges);
-  return [easeCheck('waist-ease', girth, bodyAtSeam(look), look.bounds.waistEase, placeOf(edges))];
-};
-
-function bodyAtSeam(look: Look): number {
-  const { chestGirth, waistGirth, backNeckToWaist } = look.body.values;
-  const natural = backNeckToWaist.mm + NAPE_BELOW_NECK_POINT;
-  const sides = edgesOfKind(bodiceOf(look), 'side').map(({ edge }) =>
+  const feet = edgesOfKind(bodice, 'side').map(({ edge }) =>
     Math.max(pathStart(edge.path).y, pathEnd(edge.path).y),
   );
-  const chestLevel = underarms(look)[0]?.at.y;
-  if (sides.length === 0 || chestLevel === undefined || chestLevel >= natural) return waistGirth.mm;
-  const raised = (natural - Math.max(...sides)) / (natural - chestLevel);
-  return waistGirth.mm + Math.min(Math.max(raised, 0), 1) * (chestGirth.mm - waistGirth.mm);
-}
+  const body = bodyGirthAt(look.body, feet.length === 0 ? Number.POSITIVE_INFINITY : Math.max(...feet));
+  return [easeCheck('waist-ease', girthOf(look, edges), body, look.bounds.waistEase, placeOf(edges))];
+};
 
 function easeCheck(
   code: 'chest-ease' | 'waist-ease',

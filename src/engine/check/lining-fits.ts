@@ -1,10 +1,13 @@
+import type { Seam } from '../piece/index.ts';
 import { type Check, tell } from './check.ts';
-import { type Look, placeOfSeam, type Rule, seamsNamed, seamWords, sideLength } from './look.ts';
+import { type Look, placeOfSeam, type Rule, seamsNamed, seamWords, sewnTimes, sideLength } from './look.ts';
 import { SEAM_AGREES, SLACK } from './tolerance.ts';
 import { growthWhenTrimmed } from './trimmed-edge.ts';
 
 /** A lining is trimmed 2 to 3 mm at neck and armhole, so that the seam rolls inside (common practice, no source). */
 const MOST_TRIMMED = 3;
+/** Thick cloth may want more, mm; beyond this the difference is no turn of cloth any more (our own limit). */
+const NO_LONGER_TRIM = 5;
 
 /**
  * The lining sewn to the shell: at the waist as long as the shell; at neck and armhole different by no more than
@@ -14,25 +17,29 @@ const MOST_TRIMMED = 3;
 export const liningFits: Rule = (look) => [
   ...seamsNamed(look, 'waist-lining').map((seam) => checkLining(look, seam, 0)),
   ...seamsNamed(look, 'neck-lining', 'armhole-lining').map((seam) =>
-    checkLining(look, seam, MOST_TRIMMED * growthWhenTrimmed(look, seam.a)),
+    checkLining(look, seam, growthWhenTrimmed(look, seam.a) / sewnTimes(look, seam)),
   ),
 ];
 
-function checkLining(look: Look, seam: ReturnType<typeof seamsNamed>[number], explained: number): Check {
-  const shell = sideLength(look, seam.a);
-  const lining = sideLength(look, seam.b);
-  const from = shell + Math.min(explained, 0) - SEAM_AGREES;
-  const to = shell + Math.max(explained, 0) + SEAM_AGREES;
+/** `growth`: how many mm longer the lining may be for each mm of trim; negative where it gets shorter. */
+function checkLining(look: Look, seam: Seam, growth: number): Check {
+  const times = sewnTimes(look, seam);
+  const shell = sideLength(look, seam.a) / times;
+  const lining = sideLength(look, seam.b) / times;
+  const from = shell + Math.min(growth * MOST_TRIMMED, 0) - SEAM_AGREES;
+  const to = shell + Math.max(growth * MOST_TRIMMED, 0) + SEAM_AGREES;
   const variant = lining < from - SLACK ? 'short' : lining > to + SLACK ? 'long' : 'ok';
+  const spare = Math.abs(growth) * (NO_LONGER_TRIM - MOST_TRIMMED);
+  const off = variant === 'short' ? from - lining : lining - to;
   const values = {
     seam: seamWords(seam),
     shell: { mm: shell },
     lining: { mm: lining },
-    off: { mm: variant === 'short' ? from - lining : lining - to },
+    off: { mm: off },
   };
   return {
     code: 'lining-fits',
-    level: variant === 'ok' ? 'ok' : 'stop',
+    level: variant === 'ok' ? 'ok' : growth < 0 === (variant === 'short') && off <= spare ? 'warn' : 'stop',
     measured: { mm: lining },
     allowed: { from: { mm: from }, to: { mm: to } },
     where: placeOfSeam(seam),

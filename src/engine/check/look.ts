@@ -2,6 +2,7 @@ import { type Path, pathLength } from '../geometry/index.ts';
 import {
   type Edge,
   type EdgeKind,
+  type EdgeName,
   edgeOf,
   type Piece,
   type PieceId,
@@ -42,6 +43,22 @@ export const seamsNamed = (look: Look, ...names: readonly SeamName[]): readonly 
 export const sideLength = (look: Look, side: readonly SeamEdge[]): number =>
   side.reduce((sum, at) => sum + at.times * look.lengthOf(seamEdge(look, at).path), 0);
 
+/**
+ * How many separate seams one entry stands for: two shoulder seams, but one neck seam, whose halves run into each
+ * other over the fold. Lengths are told and judged for one of them.
+ */
+export function sewnTimes(look: Look, seam: Seam): number {
+  const all = [...seam.a, ...seam.b];
+  const times = all[0]?.times ?? 1;
+  if (times === 1 || all.some((at) => at.times !== times)) return 1;
+  return seam.a.some((at) => meetsFold(seamPiece(look, at), at.edge)) ? 1 : times;
+}
+
+function meetsFold(piece: Piece, name: EdgeName): boolean {
+  const here = piece.edges.findIndex((edge) => edge.name === name);
+  return [here - 1, here + 1].some((i) => piece.edges.at(i % piece.edges.length)?.kind === 'fold');
+}
+
 /** How often an edge of this piece occurs in the finished garment. */
 export const copiesOf = (piece: Piece): number =>
   piece.cutting.as === 'fold' ? 2 * piece.cutting.copies : piece.cutting.copies;
@@ -75,6 +92,9 @@ export const bodiceOf = (look: Look): readonly Piece[] =>
       !hasKind(piece, ...HEMS, 'cap'),
   );
 
+/** Whether the shoulder runs on over the arm, as a cap or a sleeve in one with the bodice. */
+export const runsOverArm = (look: Look): boolean => edgesOfKind(bodiceOf(look), 'sleeve-hem').length > 0;
+
 /** A piece and those that a style line cut from it; they share its coordinates. */
 export function withYokes(look: Look, piece: Piece): readonly Piece[] {
   const ids = new Set<PieceId>([piece.id]);
@@ -98,9 +118,7 @@ export const placeOfSeam = (seam: Seam): CheckPlace => {
   };
 };
 
-/** What a piece is called. Words cannot be put into words into words, so a title with a number gives its id. */
-export const titleOf = (piece: Piece): WordValue =>
-  Object.keys(piece.title.values).length === 0 ? { word: piece.title.key } : piece.id.replaceAll('-', ' ');
+export const titleOf = (piece: Piece): WordValue => piece.title;
 
 /** One side of a seam in words: its piece, or the part of the dress when it runs over several pieces. */
 export function sideWords(look: Look, side: readonly SeamEdge[]): WordValue {

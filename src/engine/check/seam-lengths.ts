@@ -1,7 +1,7 @@
 import type { Join, Seam } from '../piece/index.ts';
 import type { Saying } from '../words/index.ts';
 import { type Check, type Level, tell } from './check.ts';
-import { type Look, placeOfSeam, type Rule, seamWords, sideLength, sideWords } from './look.ts';
+import { type Look, placeOfSeam, type Rule, seamWords, sewnTimes, sideLength, sideWords } from './look.ts';
 import { SEAM_AGREES, SLACK, TRADE_FORGIVES, TRADE_TRUE } from './tolerance.ts';
 
 /** A difference below this shows as nothing on an inch ruler, so it is told in tenths of a mm. */
@@ -11,11 +11,12 @@ const NOT_ON_A_RULER = 1;
 export const seamLengths: Rule = (look) => look.garment.seams.map((seam) => checkSeam(look, seam));
 
 function checkSeam(look: Look, seam: Seam): Check {
-  const a = sideLength(look, seam.a);
-  const b = sideLength(look, seam.b);
-  const fit = fitOf(seam.join, a, b);
-  const level = levelOf(Math.abs(fit.off));
+  const times = sewnTimes(look, seam);
+  const a = sideLength(look, seam.a) / times;
+  const b = sideLength(look, seam.b) / times;
+  const fit = fitOf(oneOf(seam.join, times), a, b);
   const off = Math.abs(fit.off);
+  const level = levelOf(off);
   const values = {
     seam: seamWords(seam),
     a: sideWords(look, seam.a),
@@ -40,6 +41,19 @@ function checkSeam(look: Look, seam: Seam): Check {
     say: level === 'ok' ? agreement(seam.join, values) : tell(wrong, values),
     todo: level === 'ok' ? null : advice(level, off),
   };
+}
+
+/** A join tells of all its seams together; this is one of them. */
+function oneOf(join: Join, times: number): Join {
+  switch (join.kind) {
+    case 'eased':
+      return { ...join, ease: join.ease / times };
+    case 'pleated':
+      return { ...join, pleats: join.pleats / times };
+    case 'flat':
+    case 'gathered':
+      return join;
+  }
 }
 
 interface Fit {
