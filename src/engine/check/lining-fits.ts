@@ -2,7 +2,7 @@ import type { Seam } from '../piece/index.ts';
 import { type Check, tell } from './check.ts';
 import { type Look, placeOfSeam, type Rule, seamsNamed, seamWords, sewnTimes, sideLength } from './look.ts';
 import { SEAM_AGREES, SLACK } from './tolerance.ts';
-import { growthWhenTrimmed } from './trimmed-edge.ts';
+import { type Growth, growthWhenTrimmed } from './trimmed-edge.ts';
 
 /** A lining is trimmed 2 to 3 mm at neck and armhole, so that the seam rolls inside (common practice, no source). */
 const MOST_TRIMMED = 3;
@@ -15,21 +15,22 @@ const NO_LONGER_TRIM = 5;
  * is allowed follows the shape of the shell's edge.
  */
 export const liningFits: Rule = (look) => [
-  ...seamsNamed(look, 'waist-lining').map((seam) => checkLining(look, seam, 0)),
+  ...seamsNamed(look, 'waist-lining').map((seam) => checkLining(look, seam, [0, 0])),
   ...seamsNamed(look, 'neck-lining', 'armhole-lining').map((seam) =>
-    checkLining(look, seam, growthWhenTrimmed(look, seam.a) / sewnTimes(look, seam)),
+    checkLining(look, seam, growthWhenTrimmed(look, seam.a)),
   ),
 ];
 
-/** `growth`: how many mm longer the lining may be for each mm of trim; negative where it gets shorter. */
-function checkLining(look: Look, seam: Seam, growth: number): Check {
+function checkLining(look: Look, seam: Seam, [least, most]: Growth): Check {
   const times = sewnTimes(look, seam);
   const shell = sideLength(look, seam.a) / times;
   const lining = sideLength(look, seam.b) / times;
-  const from = shell + Math.min(growth * MOST_TRIMMED, 0) - SEAM_AGREES;
-  const to = shell + Math.max(growth * MOST_TRIMMED, 0) + SEAM_AGREES;
-  const variant = lining < from - SLACK ? 'short' : lining > to + SLACK ? 'long' : 'ok';
-  const spare = Math.abs(growth) * (NO_LONGER_TRIM - MOST_TRIMMED);
+  const shortest = (trim: number): number => shell + Math.min((least * trim) / times, 0) - SEAM_AGREES;
+  const longest = (trim: number): number => shell + Math.max((most * trim) / times, 0) + SEAM_AGREES;
+  const within = (trim: number): boolean =>
+    lining >= shortest(trim) - SLACK && lining <= longest(trim) + SLACK;
+  const [from, to] = [shortest(MOST_TRIMMED), longest(MOST_TRIMMED)];
+  const variant = within(MOST_TRIMMED) ? 'ok' : lining < from ? 'short' : 'long';
   const off = variant === 'short' ? from - lining : lining - to;
   const values = {
     seam: seamWords(seam),
@@ -39,7 +40,7 @@ function checkLining(look: Look, seam: Seam, growth: number): Check {
   };
   return {
     code: 'lining-fits',
-    level: variant === 'ok' ? 'ok' : growth < 0 === (variant === 'short') && off <= spare ? 'warn' : 'stop',
+    level: variant === 'ok' ? 'ok' : within(NO_LONGER_TRIM) ? 'warn' : 'stop',
     measured: { mm: lining },
     allowed: { from: { mm: from }, to: { mm: to } },
     where: placeOfSeam(seam),
