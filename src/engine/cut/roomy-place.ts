@@ -1,7 +1,9 @@
 import { type Path, type Point, pathBounds, pathFlatten, point } from '../geometry/index.ts';
 
-/** The place is found to within this distance of the best one, mm. */
-const PRECISION = 4;
+/** A better place is only looked for while it could be clear of the line by this much more, mm. */
+const WORTH = 4;
+/** After so many looks the best place so far will do: a long strip has many that are equally good. */
+const MOST_LOOKS = 80;
 /** How closely straight runs follow the outline for this purpose, mm. */
 const FLAT = 1;
 
@@ -14,8 +16,8 @@ interface Cell {
 }
 
 /**
- * The point of an outline that lies farthest from its line, to a few millimetres: where a label has most room. Squares
- * are halved as long as one of them can still hold a better place than the best known.
+ * The point of an outline that lies farthest from its line, or nearly so: where a label has most room. Squares are
+ * halved, the most promising first, as long as one can still hold a better place than the best known.
  */
 export function roomyPlace(outline: Path): Point {
   const runs = pathFlatten(outline, FLAT);
@@ -31,12 +33,17 @@ export function roomyPlace(outline: Path): Point {
   for (let x = box.minX + side / 2; x < box.maxX + side / 2; x += side) {
     for (let y = box.minY + side / 2; y < box.maxY + side / 2; y += side) waiting.push(cell(x, y, side / 2));
   }
-  for (let next = takeMostPromising(waiting); next !== undefined; next = takeMostPromising(waiting)) {
-    if (next.clear > best.clear) best = next;
-    if (promise(next) - best.clear <= PRECISION) continue;
+  for (const first of waiting) if (first.clear > best.clear) best = first;
+  for (let looks = waiting.length; looks < MOST_LOOKS; looks += 4) {
+    const next = takeMostPromising(waiting);
+    if (next === undefined || promise(next) - best.clear <= WORTH) break;
     const half = next.half / 2;
     for (const dx of [-half, half]) {
-      for (const dy of [-half, half]) waiting.push(cell(next.middle.x + dx, next.middle.y + dy, half));
+      for (const dy of [-half, half]) {
+        const quarter = cell(next.middle.x + dx, next.middle.y + dy, half);
+        if (quarter.clear > best.clear) best = quarter;
+        waiting.push(quarter);
+      }
     }
   }
   return best.middle;

@@ -1,12 +1,20 @@
 import { segmentPoint } from './segment.ts';
-import type { Bounds, Path, Segment } from './types.ts';
+import type { Bounds, Cubic, Path, Segment } from './types.ts';
 
-const known = new WeakMap<Segment, Bounds>();
+const known = new WeakMap<Cubic, Bounds>();
 
-/** Exact box around a segment. Remembered for each segment object, as segments never change. */
+/** Exact box around a segment. Remembered for each curve object, as segments never change. */
 export function segmentBounds(s: Segment): Bounds {
+  if (s.kind === 'line') return boundsOf(s);
   const before = known.get(s);
   if (before !== undefined) return before;
+  const bounds = boundsOf(s);
+  known.set(s, bounds);
+  return bounds;
+}
+
+/** The same without remembering, for parts of curves that are looked at once. */
+export function boundsOf(s: Segment): Bounds {
   let minX = Math.min(s.from.x, s.to.x);
   let maxX = Math.max(s.from.x, s.to.x);
   let minY = Math.min(s.from.y, s.to.y);
@@ -28,9 +36,7 @@ export function segmentBounds(s: Segment): Bounds {
       }
     }
   }
-  const bounds: Bounds = { minX, minY, maxX, maxY };
-  known.set(s, bounds);
-  return bounds;
+  return { minX, minY, maxX, maxY };
 }
 
 /** Parameters inside 0..1 where one coordinate of a cubic stands still, in rising order. */

@@ -22,11 +22,14 @@ export interface Crossing {
 export function pathCrossings(a: Path, b: Path): Crossing[] {
   if (!boundsMeet(pathBounds(a), pathBounds(b), 1e-6)) return [];
   const found: Crossing[] = [];
+  const boxesB = b.segments.map(segmentBounds);
   let beforeA = 0;
   for (const s of a.segments) {
+    const boxA = segmentBounds(s);
     let beforeB = 0;
-    for (const r of b.segments) {
-      if (boundsMeet(segmentBounds(s), segmentBounds(r), 1e-6)) {
+    for (const [j, r] of b.segments.entries()) {
+      const boxB = boxesB[j];
+      if (boxB !== undefined && boundsMeet(boxA, boxB, 1e-6)) {
         for (const hit of segmentCrossings(s, r)) {
           const atA = beforeA + segmentLengthTo(s, hit.ta);
           const atB = beforeB + segmentLengthTo(r, hit.tb);

@@ -11,7 +11,7 @@ import {
   pathStart,
   pathStartTangent,
 } from './path.ts';
-import { add, cross, distance, lineCrossing, midpoint, outward, scale } from './points.ts';
+import { add, cross, direction, distance, lineCrossing, midpoint, outward, scale } from './points.ts';
 import { line, segmentTangent, segmentWithEnds } from './segment.ts';
 import { pathSplit } from './split.ts';
 import type { Path, Point, Segment, Vector } from './types.ts';
@@ -21,35 +21,32 @@ const MITRE_LIMIT = 4;
 /** Ends nearer than this are drawn together without a corner, mm; half of the tolerance that is promised. */
 const WELD = 0.01;
 
-/** A connected stretch of the parallel with the directions of the original where it begins and ends. */
+/** A stub that gives a parallel its end and its direction there, where the curve itself has lost it, mm. */
+const STUB = 0.02;
+
+/** A connected stretch of the parallel; its tangents are those of the original where it begins and ends. */
 interface Run {
   readonly path: Path;
   readonly startCorner: Point;
   readonly startTangent: Vector;
-  readonly endCorner: Point;
   readonly endTangent: Vector;
 }
 
 /**
  * The parallel of a path at `d` mm: positive on the left hand (outward on a piece), negative on the right.
  * Within 0.02 mm of the true parallel. A corner turned away from the parallel's side is mitred (up to four
- * times the distance, else cut off straight), one turned towards it is trimmed at the crossing.
+ * times the distance, else cut off straight), one turned towards it is trimmed at the crossing. It begins and
+ * ends square to the ends of the path and in their directions.
  *
  * Limits. Where a curve bends more tightly than `d`, the stretch that would travel backwards is left out and
- * its neighbours are trimmed against each other; if that stretch reaches an end of the path, the parallel stops
- * short of that end. Where nothing at all is left, both ends of the parallel are joined straight. Stretches
- * that come near each other from afar (a narrow U) are not trimmed.
+ * its neighbours are trimmed against each other; where that stretch reaches an end of the path, the rest is
+ * joined to that end by a straight line. Stretches that come near each other from afar (a narrow U) are not trimmed.
  */
 export function pathOffset(p: Path, d: number): Path {
   if (d === 0) return p;
-  const runs = runsOf(p, d);
-  const [first, ...rest] = runs;
-  if (first === undefined) {
-    const from = add(pathStart(p), scale(outward(pathStartTangent(p)), d));
-    return pathOf(line(from, add(pathEnd(p), scale(outward(pathEndTangent(p)), d))));
-  }
+  const [first, ...rest] = withEnds(p, d, runsOf(p, d));
   let out = first;
-  let waiting = rest;
+  let waiting: readonly Run[] = rest;
   while (waiting.length > 0) {
     const [joined, used] = joinNext(out, waiting, d);
     out = joined;
@@ -68,12 +65,29 @@ function runsOf(p: Path, d: number): Run[] {
         path,
         startCorner: s.from,
         startTangent: segmentTangent(path.segments[0], 0),
-        endCorner: s.to,
         endTangent: segmentTangent(lastSegment(path), 1),
       });
     }
   }
   return runs;
+}
+
+/** The runs, with a stub at either end of the path that they do not reach. */
+function withEnds(p: Path, d: number, runs: readonly Run[]): [Run, ...Run[]] {
+  const start = add(pathStart(p), scale(outward(pathStartTangent(p)), d));
+  const end = add(pathEnd(p), scale(outward(pathEndTangent(p)), d));
+  const [first] = runs;
+  const last = runs[runs.length - 1];
+  const afterEnd = last === undefined || distance(pathEnd(last.path), end) > WELD;
+  const tail = afterEnd ? [stub(add(end, scale(pathEndTangent(p), -STUB)), end, pathEnd(p))] : [];
+  if (first !== undefined && distance(pathStart(first.path), start) <= WELD)
+    return [first, ...runs.slice(1), ...tail];
+  return [stub(start, add(start, scale(pathStartTangent(p), STUB)), pathStart(p)), ...runs, ...tail];
+}
+
+function stub(from: Point, to: Point, startCorner: Point): Run {
+  const tangent = direction(from, to);
+  return { path: pathOf(line(from, to)), startCorner, startTangent: tangent, endTangent: tangent };
 }
 
 /** Joins the next run (or, where that is swallowed by a corner, a later one) and says how many were used. */
@@ -95,7 +109,7 @@ function joinNext(out: Run, waiting: readonly Run[], d: number): [Run, number] {
 }
 
 function merge(out: Run, next: Run, segments: readonly Segment[]): Run {
-  return { ...out, path: pathFrom(segments), endCorner: next.endCorner, endTangent: next.endTangent };
+  return { ...out, path: pathFrom(segments), endTangent: next.endTangent };
 }
 
 function weld(a: Path, b: Path): Segment[] {

@@ -1,9 +1,9 @@
 import { bernsteinRoots } from './bernstein.ts';
-import { boundsMeet, segmentBounds } from './bounds.ts';
+import { boundsMeet, boundsOf, segmentBounds } from './bounds.ts';
 import { segmentNearest } from './nearest.ts';
 import { cross, distance, dot, midpoint, subtract } from './points.ts';
 import { segmentFlatness, segmentPoint, segmentSplit, segmentVelocity } from './segment.ts';
-import type { Cubic, Line, Point, Segment } from './types.ts';
+import type { Bounds, Cubic, Line, Point, Segment } from './types.ts';
 
 /** Nearer than this two points are one, mm. */
 const SAME = 1e-7;
@@ -103,6 +103,7 @@ interface Stretch {
   readonly low: number;
   readonly high: number;
   readonly flat: boolean;
+  readonly box: Bounds;
 }
 
 function cubicCubic(a: Cubic, b: Cubic): SegmentHit[] {
@@ -112,7 +113,7 @@ function cubicCubic(a: Cubic, b: Cubic): SegmentHit[] {
     const pair = work.pop();
     if (pair === undefined) break;
     const [p, q] = pair;
-    if (!boundsMeet(segmentBounds(p.part), segmentBounds(q.part), SAME)) continue;
+    if (!boundsMeet(p.box, q.box, SAME)) continue;
     if (p.flat && q.flat) finish(a, b, p, q, hits);
     else if (q.flat || (!p.flat && extent(p) >= extent(q)))
       for (const half of halves(p)) work.push([half, q]);
@@ -122,7 +123,7 @@ function cubicCubic(a: Cubic, b: Cubic): SegmentHit[] {
 }
 
 function stretchOf(part: Segment, low: number, high: number): Stretch {
-  return { part, low, high, flat: segmentFlatness(part) <= FLAT };
+  return { part, low, high, flat: segmentFlatness(part) <= FLAT, box: boundsOf(part) };
 }
 
 function halves(s: Stretch): [Stretch, Stretch] {
@@ -131,9 +132,8 @@ function halves(s: Stretch): [Stretch, Stretch] {
   return [stretchOf(first, s.low, middle), stretchOf(second, middle, s.high)];
 }
 
-function extent(s: Stretch): number {
-  const b = segmentBounds(s.part);
-  return Math.max(b.maxX - b.minX, b.maxY - b.minY);
+function extent({ box }: Stretch): number {
+  return Math.max(box.maxX - box.minX, box.maxY - box.minY);
 }
 
 /** Newton from both ends and the middle of two nearly straight pieces, which may still cross twice. */

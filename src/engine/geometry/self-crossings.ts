@@ -62,6 +62,7 @@ function partsAt(o: Path, { point, first, second }: SelfMeeting): [Path, Path] |
 function selfMeetings(o: Path): SelfMeeting[] {
   const found: SelfMeeting[] = [];
   const all = o.segments.filter((s) => s.kind === 'cubic' || distance(s.from, s.to) > 0);
+  const boxes = all.map(segmentBounds);
   const closed = outlineIsClosed(o);
   const placeOf = (i: number, t: number) => {
     let before = 0;
@@ -74,13 +75,15 @@ function selfMeetings(o: Path): SelfMeeting[] {
     found.push({ point: at, first: placeOf(i, ti), second: placeOf(j, tj) });
   };
   for (const [i, a] of all.entries()) {
+    const boxA = segmentBounds(a);
     if (a.kind === 'cubic') {
       const double = cubicDoublePoint(a);
       if (double !== null) keep(segmentPoint(a, double.low), i, double.low, i, double.high);
     }
     for (let j = i + 1; j < all.length; j++) {
       const b = all[j];
-      if (b === undefined || !boundsMeet(segmentBounds(a), segmentBounds(b), MEETS)) continue;
+      const boxB = boxes[j];
+      if (b === undefined || boxB === undefined || !boundsMeet(boxA, boxB, MEETS)) continue;
       const corners: Point[] = [];
       if (j === i + 1) corners.push(a.to);
       if (closed && i === 0 && j === all.length - 1) corners.push(a.from);
