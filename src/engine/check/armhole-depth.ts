@@ -1,18 +1,17 @@
+import { inches } from '../units/index.ts';
 import { tell } from './check.ts';
 import { type Rule, runsOverArm } from './look.ts';
 import { SLACK } from './tolerance.ts';
 import { underarms } from './underarm.ts';
 
 /**
- * Underarm level below the neck points: the published drafts give 14 cm ("eighth of the chest") to 17.5 cm
- * (Bunka-style, from memory) for a chest of 60. For another chest both ends are taken in proportion and along the
- * slope of their own draft (chest/8; chest x 4/15), and the wider range counts, since the sources disagree.
+ * Underarm level below the neck points: the published drafts give 14 cm ("eighth of the chest": chest/8 + 2 1/2 in)
+ * to 17.5 cm (Bunka-style, from memory; grows by 4/15 of the chest) for a chest of 60. For another chest both ends
+ * are taken in proportion and by their own draft, and the wider range counts, since the sources disagree.
  */
 const CHEST = 600;
-const LEAST = 140;
-const MOST = 175;
-const least = (chest: number): number => Math.min((LEAST * chest) / CHEST, LEAST + (chest - CHEST) / 8);
-const most = (chest: number): number => Math.max((MOST * chest) / CHEST, MOST + ((chest - CHEST) * 4) / 15);
+const least = (chest: number): number => Math.min((140 * chest) / CHEST, chest / 8 + inches(2.5));
+const most = (chest: number): number => Math.max((175 * chest) / CHEST, 175 + ((chest - CHEST) * 4) / 15);
 
 /** A shoulder that runs on over the arm has its underarm 1.5 to 3 cm lower on a child (common practice, no source). */
 const LOWERED_BY = 30;

@@ -29,7 +29,7 @@ export type CheckCode =
  */
 export type Level = 'ok' | 'note' | 'warn' | 'stop';
 
-export type Quantity =
+type Quantity =
   | { readonly mm: number }
   | { readonly degrees: number }
   | { readonly count: number }

@@ -71,9 +71,14 @@ function waistOpens(look: Look, edges: readonly PieceEdge[]): Check {
     measured: { mm: level === 'warn' ? below : ring },
     allowed: { from: { mm: level === 'warn' ? BELOW_WAIST[0] : through } },
     where: placeOf([...edges, ...closingEdges(look)]),
-    say: tell(`check.closing.${variant}`, values),
+    say: tell(`check.closing-long-enough.${variant}`, values),
     todo:
-      level === 'ok' ? null : tell(closing === null ? 'check.closing.add' : 'check.closing.lengthen', values),
+      level === 'ok'
+        ? null
+        : tell(
+            closing === null ? 'check.closing-long-enough.add' : 'check.closing-long-enough.lengthen',
+            values,
+          ),
   };
 }
 
@@ -118,7 +123,7 @@ function zipReaches(closing: Closing, where: CheckPlace): Check {
     measured: { mm: opens },
     allowed: { from: { mm: closing.openingLength } },
     where,
-    say: tell(ok ? 'check.closing.zip.ok' : 'check.closing.zip.short', values),
-    todo: ok ? null : tell('check.closing.zip.todo', values),
+    say: tell(ok ? 'check.closing-long-enough.zip.ok' : 'check.closing-long-enough.zip.short', values),
+    todo: ok ? null : tell('check.closing-long-enough.zip.todo', values),
   };
 }

@@ -15,15 +15,7 @@ import { pleatsWhole } from './pleats-whole.ts';
 import { seamLengths } from './seam-lengths.ts';
 import { shoulderNarrow } from './shoulder-narrow.ts';
 
-export type {
-  Check,
-  CheckCode,
-  CheckInput,
-  CheckPlace,
-  EaseBounds,
-  Level,
-  Quantity,
-} from './check.ts';
+export type { Check, CheckCode, CheckInput, EaseBounds, Level } from './check.ts';
 export { summarise } from './summary.ts';
 
 /** Every check, in the order in which a maker reads them: the drawing, the seams, the wearer, the sewing. */

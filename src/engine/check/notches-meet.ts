@@ -26,15 +26,11 @@ export const notchesMeet: Rule = (look) => {
       ...meeting('ok', 0, NOWHERE),
       measured: { count: mated.size },
       allowed: null,
-      ...words('all', mated.size),
+      say: tell('check.notches-meet.all', { count: mated.size }),
+      todo: null,
     },
   ];
 };
-
-const words = (_: 'all', count: number) => ({
-  say: tell('check.notches-meet.all', { count }),
-  todo: null,
-});
 
 function seamNotches(look: Look, seam: Seam, mated: Set<string>): Check[] {
   const { share, a, b } = walkSeam(look, seam);

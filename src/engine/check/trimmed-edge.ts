@@ -8,12 +8,12 @@ import {
   type Vector,
 } from '../geometry/index.ts';
 import type { SeamEdge } from '../piece/index.ts';
-import { type End, sewnCornerAt } from './corner.ts';
+import { cornerAt, type End, sewnCornerAt } from './corner.ts';
 import { type Look, seamEdge, seamPiece } from './look.ts';
 
 /**
- * A corner with its neighbour that slides further than this for each mm of trim may be closed by a straight step
- * instead, as long as the trim is deep: the two run on into each other almost straight.
+ * Where a trimmed edge would slide along its neighbour by more than this for each mm of trim, the two run on into
+ * each other almost straight, and the corner may be closed by a straight step as long as the trim is deep.
  */
 const SLIDES_TOO_FAR = 3.5;
 
@@ -28,11 +28,15 @@ export type Growth = readonly [least: number, most: number];
 export function growthWhenTrimmed(look: Look, side: readonly SeamEdge[]): Growth {
   const trimmed = side.map((at) => seamEdge(look, at));
   const atEnd = (at: SeamEdge, end: End): Growth => {
-    const { degrees, neighbour } = sewnCornerAt(look, seamPiece(look, at), at.edge, end);
-    const corner = (degrees * Math.PI) / 180;
-    if (trimmed.includes(neighbour)) return both(Math.tan((corner - Math.PI) / 2));
-    const slide = -1 / Math.tan(corner);
-    return Math.abs(slide) > SLIDES_TOO_FAR ? [Math.min(slide, 0), Math.max(slide, 1)] : both(slide);
+    const piece = seamPiece(look, at);
+    const sewn = sewnCornerAt(look, piece, at.edge, end);
+    if (trimmed.includes(sewn.neighbour)) {
+      const turn = 2 * Math.tan(((sewn.degrees - 180) * Math.PI) / 360);
+      return [turn / 2, turn / 2];
+    }
+    // A lining cut whole ends on the edge beyond a yoke line, one that follows the yoke on the yoke line itself.
+    const [whole, apart] = [slide(sewn.degrees), slide(cornerAt(piece, at.edge, end).degrees)];
+    return [Math.min(whole[0], apart[0]), Math.max(whole[1], apart[1])];
   };
   return side.reduce<Growth>(
     ([least, most], at) => {
@@ -44,7 +48,12 @@ export function growthWhenTrimmed(look: Look, side: readonly SeamEdge[]): Growth
   );
 }
 
-const both = (growth: number): Growth => [growth, growth];
+/** How an edge grows at a corner with a neighbour that stays. */
+function slide(degrees: number): Growth {
+  const growth = -1 / Math.tan((degrees * Math.PI) / 180);
+  if (Math.abs(growth) <= SLIDES_TOO_FAR) return [growth, growth];
+  return [Math.max(Math.min(growth, 0), -SLIDES_TOO_FAR), Math.min(Math.max(growth, 1), SLIDES_TOO_FAR)];
+}
 
 /** Signed turning of a path toward the cloth, radians, with inner corners as twice the tangent of their half. */
 function bendOf(path: Path): number {

@@ -161,18 +161,22 @@ export const checks = {
   'check.armhole-depth.low.todo':
     'Check the back length. A low underarm drags the whole bodice up when the arm is lifted.',
 
-  'check.closing.ok': 'The waist opens to {ring}, and {through} must pass.',
-  'check.closing.parts': 'The opening runs through the waist edge, so the back parts altogether.',
-  'check.closing.warn': 'The opening ends {below} below the waist seam; {least} to {most} is usual.',
-  'check.closing.stop': 'The waist opens to {ring} only, and {through} must pass.',
-  'check.closing.none.ok': 'The waist passes without an opening: {ring} round, and {through} must pass.',
-  'check.closing.none.stop':
+  'check.closing-long-enough.ok': 'The waist opens to {ring}, and {through} must pass.',
+  'check.closing-long-enough.parts': 'The opening runs through the waist edge, so the back parts altogether.',
+  'check.closing-long-enough.warn':
+    'The opening ends {below} below the waist seam; {least} to {most} is usual.',
+  'check.closing-long-enough.stop': 'The waist opens to {ring} only, and {through} must pass.',
+  'check.closing-long-enough.none.ok':
+    'The waist passes without an opening: {ring} round, and {through} must pass.',
+  'check.closing-long-enough.none.stop':
     'The waist does not pass without an opening: {ring} round, and {through} must pass.',
-  'check.closing.lengthen': 'Make the opening {longer} longer.',
-  'check.closing.add': 'Give the dress an opening that ends {least} to {most} below the waist seam.',
-  'check.closing.zip.ok': 'The zip of {zip} opens {opens}.',
-  'check.closing.zip.short': 'The zip of {zip} opens only {opens} once sewn, the opening is {opening}.',
-  'check.closing.zip.todo': 'Buy a zip of {wanted} or longer and shorten it from the bottom.',
+  'check.closing-long-enough.lengthen': 'Make the opening {longer} longer.',
+  'check.closing-long-enough.add':
+    'Give the dress an opening that ends {least} to {most} below the waist seam.',
+  'check.closing-long-enough.zip.ok': 'The zip of {zip} opens {opens}.',
+  'check.closing-long-enough.zip.short':
+    'The zip of {zip} opens only {opens} once sewn, the opening is {opening}.',
+  'check.closing-long-enough.zip.todo': 'Buy a zip of {wanted} or longer and shorten it from the bottom.',
 
   'check.shoulder-narrow.ok': 'The shoulders of {width} are wide enough to turn the lining through.',
   'check.shoulder-narrow.note':
