@@ -5,14 +5,20 @@ import type { PaperFonts } from './fonts.ts';
 
 export type Kit = PDFKit.PDFDocument;
 
+/** A font that pdfkit has parsed; it takes such a one again in place of bytes. */
 interface OpenFont {
   hasGlyphForCodePoint(codePoint: number): boolean;
 }
 
-/** pdfkit keeps the font that is set in this field; no public call tells which letters a font has. */
+/** pdfkit keeps the font that is set in this field; no public call hands it out. */
 interface CurrentFont {
   readonly _font: { readonly font: OpenFont };
 }
+
+const FACES = ['regular', 'bold'] as const;
+
+/** Parsing the two fonts takes most of the time of a short document, so it is done once for a pack. */
+const parsed = new WeakMap<PaperFonts, ReadonlyMap<string, OpenFont>>();
 
 export interface KitInfo {
   readonly title: string;
@@ -34,13 +40,24 @@ export function openKit(fonts: PaperFonts, info: KitInfo): Kit {
       Producer: 'Frockwright',
     },
   });
-  kit.registerFont('regular', fonts.regular);
-  kit.registerFont('bold', fonts.bold);
+  const known = parsed.get(fonts);
+  const open = new Map<string, OpenFont>();
+  // Both are set once in the same order, so that a face has the same number in every file.
+  for (const face of FACES) {
+    // The published types leave out that an open font is taken.
+    kit.registerFont(face, (known?.get(face) as unknown as Uint8Array | undefined) ?? fonts[face]);
+    open.set(face, currentFont(kit.font(face)));
+  }
+  if (known === undefined) parsed.set(fonts, open);
   return kit;
 }
 
+function currentFont(kit: Kit): OpenFont {
+  return (kit as unknown as CurrentFont)._font.font;
+}
+
 export function kitHasLetter(kit: Kit, codePoint: number): boolean {
-  return (kit as unknown as CurrentFont)._font.font.hasGlyphForCodePoint(codePoint);
+  return currentFont(kit).hasGlyphForCodePoint(codePoint);
 }
 
 /** Ends the document and gathers its bytes. */

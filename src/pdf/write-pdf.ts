@@ -1,4 +1,4 @@
-import { pathBounds, type Path, walkPath } from '../engine/geometry/index.ts';
+import { type Path, pathBounds, walkPath } from '../engine/geometry/index.ts';
 import {
   FILL_GREYS,
   hatchLines,

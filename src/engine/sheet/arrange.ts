@@ -82,7 +82,7 @@ function better(a: Attempt | null, b: Attempt): Attempt {
 }
 
 /** Most arrangements tried to improve on the first ones. */
-const MOST_TRIALS = 40;
+const MOST_TRIALS = 20;
 
 /** Lays one shape after another first of all, as long as that saves something. */
 function improved(start: Attempt, attempt: (plan: Plan) => Attempt): Attempt {

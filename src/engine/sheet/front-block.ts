@@ -1,5 +1,6 @@
 import { say, type WordKey } from '../words/index.ts';
 import { checkLine, checkLineIn, SQUARES_SIDE, testSquares } from './check-scale.ts';
+import { type Drawn, shifted } from './drawn.ts';
 import type { PrinterError } from './printer.ts';
 import type { Ink, Mark } from './scene.ts';
 import { tickBox } from './shapes.ts';
@@ -12,12 +13,6 @@ export interface FrontFacts {
   readonly date: string;
   readonly printer: PrinterError | null;
   readonly pieces: readonly { readonly title: string; readonly cutting: string }[];
-}
-
-/** A drawing from its top left corner down, with the height that it takes, mm. */
-export interface Drawn {
-  readonly marks: readonly Mark[];
-  readonly height: number;
 }
 
 const NAME = 9;
@@ -86,11 +81,6 @@ function numbered(sentences: readonly string[], width: number, { measure }: Ink)
     y += lines.length * STEP * LINE_SPACING + STEP * 0.4;
   }
   return { marks, height: y - STEP };
-}
-
-/** Marks moved as they are. */
-export function shifted(marks: readonly Mark[], x: number, y: number): Mark {
-  return { kind: 'group', frame: { a: 1, b: 0, c: 0, d: 1, e: x, f: y }, clip: null, marks };
 }
 
 const ROW = 10;

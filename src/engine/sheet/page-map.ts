@@ -1,5 +1,5 @@
 import { type Path, type Point, pathMap } from '../geometry/index.ts';
-import type { Drawn } from './front-block.ts';
+import type { Drawn } from './drawn.ts';
 import type { Mark } from './scene.ts';
 import { boxAt, circlePath, rectanglePath, stroke } from './shapes.ts';
 import { textMark } from './text.ts';

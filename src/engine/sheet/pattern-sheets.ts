@@ -3,7 +3,8 @@ import { type Bounds, type Point, pathFlatten, pathMap } from '../geometry/index
 import { say } from '../words/index.ts';
 import { type ArrangeSettings, arrange, fromSheet, onSheet, type Placement } from './arrange.ts';
 import { checkLine, checkLineIn } from './check-scale.ts';
-import { type FrontFacts, frontHead, pieceList, piecesThatFit, shifted } from './front-block.ts';
+import { shifted } from './drawn.ts';
+import { type FrontFacts, frontHead, pieceList, piecesThatFit } from './front-block.ts';
 import { type MapFacts, pageMap } from './page-map.ts';
 import { type Paper, printableSize } from './paper-format.ts';
 import { drawPiece } from './piece-drawing.ts';

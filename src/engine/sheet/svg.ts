@@ -106,13 +106,18 @@ function num(value: number): string {
   return text === '-0' ? '0' : text;
 }
 
-const ENTITIES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
+const ENTITIES: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+  "'": '&#39;',
+};
 
 /** Text for an XML element or attribute: names may hold any sign. What XML 1.0 forbids becomes a space. */
 function escaped(text: string): string {
   return text
     .normalize('NFC')
-    .toWellFormed()
     .replace(/[^\t\n\r\u{20}-\u{D7FF}\u{E000}-\u{FFFD}\u{10000}-\u{10FFFF}]/gu, ' ')
     .replace(/[&<>"']/g, (sign) => ENTITIES[sign] ?? sign);
 }

@@ -12,7 +12,7 @@ export const DESCENT = 0.35;
 export const SMALLEST_TEXT = 2.5;
 
 /** A real fraction is set in figures about six tenths of the size; below this plain figures read better. */
-const SMALLEST_FRACTION = 4.2;
+const SMALLEST_FRACTION = 4.8;
 
 interface TextLook {
   readonly size: number;

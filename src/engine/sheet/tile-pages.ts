@@ -149,7 +149,7 @@ function joinMarks(joins: Joins, { width, overlap }: TileGrid, height: number): 
   // The arrow points at the edge behind which the neighbour lies, the name on its near side.
   const name = (tile: Tile, tip: Point, towards: Point): void => {
     const sideways = towards.x !== 0;
-    const at = { x: tip.x - towards.x * 6, y: tip.y - towards.y * (towards.y > 0 ? 3 : 6.6) };
+    const at = { x: tip.x - towards.x * 5, y: tip.y - towards.y * (towards.y > 0 ? 3 : 6.6) };
     const text = sideways ? { x: at.x, y: tip.y + NEIGHBOUR * 0.35 } : at;
     marks.push(arrowHead(tip, towards, 2.2));
     marks.push(textMark(tileName(tile), text, { size: NEIGHBOUR, weight: 'bold', align: 'centre' }));

@@ -37,4 +37,27 @@ export const paper = {
   'paper.front.printer':
     'Drawn for a printer whose 100 mm square measured {across} mm across and {down} mm down.',
   'paper.tile.about': 'page {page} of {pages} - {child}',
+
+  'paper.flow.number': '{page} of {pages}',
+
+  'paper.hand.name': 'Drawing by hand',
+  'paper.hand.title': 'Draw it by hand: {child}',
+  'paper.hand.order':
+    'Straight lines first, points second, curves last. Write the name beside each point as you make it. What is new in a step is drawn heavy.',
+  'paper.hand.allowances': 'These are stitching lines. Add the allowances before you cut.',
+
+  'paper.cut-list.name': 'Cut list',
+  'paper.cut-list.about':
+    'Drawn {date}. Cut every piece with its grain along the cloth and its head the same way.',
+  'paper.cut-list.buy': '{cloth}: buy {length}',
+  'paper.cut-list.width': 'The pieces lie on {length} of cloth, {width} wide between the selvedges.',
+  'paper.cut-list.shrinkage': '{percent} % is added for shrinkage. Wash or steam the cloth before you cut.',
+  'paper.cut-list.number': 'No.',
+  'paper.cut-list.piece': 'Piece',
+  'paper.cut-list.cutting': 'Cutting',
+  'paper.cut-list.child': 'For',
+  'paper.cut-list.picture':
+    'In the pictures the length of the cloth runs to the right, heads to the left. Pieces on the fold are shown opened out; the second of a pair is turned over.',
+  'lay.wider-than-cloth':
+    '{piece} is {width} wide and does not fit on {cloth}, which has {usable} between the selvedges. Take a wider cloth or join widths.',
 } as const;

@@ -1,0 +1,10 @@
+export {
+  type Cloth,
+  type LaidPiece,
+  type LayProblem,
+  layInRows,
+  lengthToBuy,
+  type RowLay,
+  type RowLayResult,
+} from './row-layout.ts';
+export { formatSellingLength, roundUpToUnit, SELLING_UNITS, type SellingUnit } from './selling-unit.ts';
