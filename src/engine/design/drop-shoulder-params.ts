@@ -50,7 +50,7 @@ export const dropShoulderParams = {
   shapeDown: lengthParam(noMoreThan(inches(0.5)), (c) => [1, armLength(c) / 4], source),
   hollow: lengthParam(withDepth(inches(0.75)), (c) => [0, armholeDepth(c.garment, 'front') / 2], source),
   lowerUnderarm: lengthParam(
-    (c) => Math.min(20, edgeLength(pieceOf(c.garment, 'front'), 'side') - SHORTEST_SIDE),
+    (c) => Math.min(22, edgeLength(pieceOf(c.garment, 'front'), 'side') - SHORTEST_SIDE),
     (c) => [0, edgeLength(pieceOf(c.garment, 'front'), 'side') - SHORTEST_SIDE],
     'a child 1.5-3 cm where the shoulder runs onto the arm (common practice); caps and straight edges only',
   ),

@@ -121,7 +121,8 @@ function drawHalf(
   bench.tell(`drop-shoulder.draw.edge.${values.finish}`, {}, { lines: [sleeveEdge] });
   const opened = replaceEdge(piece, 'armhole', [
     { name: 'overarm', kind: 'shoulder', path: overarm },
-    { name: 'sleeve-edge', kind: 'sleeve-hem', path: sleeveEdge },
+    // A straight edge is no hem: a strip, an extension or a bow is sewn to it.
+    { name: 'sleeve-edge', kind: values.finish === 'straight' ? 'armhole' : 'sleeve-hem', path: sleeveEdge },
   ]);
   const shorterSide = outer.lowered === 0 ? side : pathSlice(side, outer.lowered, pathLength(side));
   return { ok: true, piece: reshape(opened, { side: shorterSide }), overarm, runsThrough: outer.runsThrough };

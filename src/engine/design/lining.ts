@@ -1,13 +1,14 @@
 import type { Half } from '../block/index.ts';
-import { offsetOutline, type Path } from '../geometry/index.ts';
+import { curveOfLength, offsetOutline, type Path } from '../geometry/index.ts';
 import {
-  type EdgeKind,
   type EdgeName,
   edgeLength,
+  edgeOf,
   findEdge,
   type Garment,
   type Piece,
   pieceOf,
+  reshape,
   type Seam,
   type SeamEdge,
   type SeamName,
@@ -25,8 +26,14 @@ import {
   ratioParam,
 } from './step.ts';
 
-/** Edges that lining and shell share and that are turned: there the lining is cut back so that it rolls inside. */
-const TURNED: readonly EdgeKind[] = ['neck', 'armhole', 'sleeve-hem'];
+/**
+ * Edges that lining and shell share and that are turned: there the lining is cut back so that it rolls inside. Not
+ * where the opening makes a point at the underarm (there is no room to roll, and something may be sewn to it).
+ */
+const turnedEdges = (garment: Garment): readonly EdgeName[] =>
+  garment.seams.some((seam) => seam.name === 'side' && seam.smoothStart)
+    ? ['neckline', 'armhole', 'sleeve-edge']
+    : ['neckline', 'armhole'];
 
 /** Lines the bodice, and the skirt if there is one. */
 export const lining = defineStep({
@@ -37,7 +44,7 @@ export const lining = defineStep({
     cut: choiceParam(['whole', 'follow-yoke', 'below-yoke'], 'whole', COMMON_PRACTICE),
     turn: lengthParam(
       () => 2.5,
-      () => [0, 5],
+      () => [0, 3],
       'flat bagged bodice linings: 2-3 mm off at neck and armhole, waist equal (common practice, no source)',
     ),
     skirt: flagParam(true, COMMON_PRACTICE),
@@ -81,7 +88,7 @@ export const lining = defineStep({
     const pieces: Piece[] = [];
     for (const half of HALVES) {
       for (const source of sources(garment, half, values.cut)) {
-        const lined = lineFrom(source, turn);
+        const lined = lineFrom(source, turn, turnedEdges(garment));
         if (lined === null) {
           return cannot('lining.no-room', { piece: source.title, turn: { mm: turn } });
         }
@@ -97,13 +104,31 @@ export const lining = defineStep({
         pieces.push(lined);
       }
     }
-    const lined: Garment = { ...garment, pieces: [...garment.pieces, ...pieces] };
+    const lined: Garment = { ...garment, pieces: [...garment.pieces, ...trueOverarms(pieces)] };
     const withSeams: Garment = { ...lined, seams: [...lined.seams, ...liningSeams(lined)] };
     return done(
       values.skirt ? liningSkirt(work, withSeams, values.skirtRatio, values.skirtShorter) : withSeams,
     );
   },
 });
+
+/**
+ * Trimming the sleeve edge shortens two overarms of different slope by different amounts; the one that can be bent
+ * is brought to the length of the other again.
+ */
+function trueOverarms(pieces: readonly Piece[]): readonly Piece[] {
+  const [front, back] = HALVES.map((half) =>
+    pieces.find((piece) => piece.id.startsWith(half) && findEdge(piece, 'overarm') !== undefined),
+  );
+  if (front === undefined || back === undefined) return pieces;
+  const trued = overarmLike(back, front) ?? overarmLike(front, back);
+  return pieces.map((piece) => (piece.id === trued?.id ? trued : piece));
+}
+
+function overarmLike(piece: Piece, model: Piece): Piece | null {
+  const path = curveOfLength(edgeOf(piece, 'overarm').path, edgeLength(model, 'overarm'));
+  return path === null ? null : reshape(piece, { overarm: path });
+}
 
 /** The shell pieces, or the outline before the yoke was cut off, that the lining is traced from. */
 function sources(
@@ -124,9 +149,9 @@ function sources(
   }
 }
 
-function lineFrom(source: Piece, turn: number): Piece | null {
+function lineFrom(source: Piece, turn: number, turned: readonly EdgeName[]): Piece | null {
   const paths = source.edges.map((edge) => edge.path);
-  const distances = source.edges.map((edge) => (TURNED.includes(edge.kind) ? -turn : 0));
+  const distances = source.edges.map((edge) => (turned.includes(edge.name) ? -turn : 0));
   const moved = turn === 0 ? paths : offsetOutline(paths, distances);
   const edges = source.edges.flatMap((edge, i) => {
     const path: Path | undefined = moved[i];
@@ -144,13 +169,16 @@ function lineFrom(source: Piece, turn: number): Piece | null {
   };
 }
 
-/** The lining's own seams follow the shell's; its neck, armhole and waist are sewn to the shell. */
+/**
+ * The lining's own seams follow the shell's; its neck, armhole and waist are sewn to the shell. Whether corners run
+ * through is judged on the shell: trimming for the turn of cloth shifts them a little, inside and unseen.
+ */
 function liningSeams(garment: Garment): readonly Seam[] {
   const own: Seam[] = [];
   for (const seam of garment.seams) {
     const [a, b] = [liningSide(garment, seam.a), liningSide(garment, seam.b)];
     if (a !== null && b !== null && OWN_SEAMS.includes(seam.name))
-      own.push({ ...seam, id: `${seam.id}-lining`, a, b });
+      own.push({ ...seam, id: `${seam.id}-lining`, a, b, smoothStart: false, smoothEnd: false });
   }
   return [
     ...own,
@@ -185,30 +213,36 @@ const isWhole = (garment: Garment, half: Half): boolean =>
   garment.whole[half] !== undefined &&
   bodicePieces(garment, half, 'lining').every((piece) => findEdge(piece, 'yoke-line') === undefined);
 
+/** The seam that joins the lining to the shell along these edges, over all that both of them have. */
 function toShell(garment: Garment, name: SeamName, edges: readonly EdgeName[]): readonly Seam[] {
-  const side = (layer: 'shell' | 'lining'): SeamEdge[] =>
-    HALVES.flatMap((half) =>
-      bodicePieces(garment, half, layer).flatMap((piece) =>
-        edges
-          .filter((edge) => findEdge(piece, edge) !== undefined)
-          .map((edge) => ({ piece: piece.id, edge, times: 2 })),
-      ),
+  const inside: SeamEdge[] = [];
+  const shell: SeamEdge[] = [];
+  for (const half of HALVES) {
+    const linings = bodicePieces(garment, half, 'lining');
+    const lined = bodicePieces(garment, half).filter(
+      (piece) => isWhole(garment, half) || linings.some((l) => l.id === `${piece.id}-lining`),
     );
-  const [shell, inside] = [side('shell'), side('lining')];
-  const inLining = new Set(inside.map((e) => e.edge));
-  if (inside.length === 0 || shell.length === 0 || !shell.every((e) => inLining.has(e.edge))) return [];
+    inside.push(...linings.flatMap((piece) => carried(piece, edges)));
+    shell.push(...lined.flatMap((piece) => carried(piece, edges)));
+  }
+  if (inside.length === 0 || shell.length === 0) return [];
   const length = (list: readonly SeamEdge[]): number =>
     list.reduce((sum, e) => sum + e.times * edgeLength(pieceOf(garment, e.piece), e.edge), 0);
-  const ease = length(inside) - length(shell);
   return [
     {
       id: name,
       name,
       a: shell,
       b: inside,
-      join: name === 'waist-lining' ? { kind: 'flat' } : { kind: 'eased', ease },
+      join:
+        name === 'waist-lining' ? { kind: 'flat' } : { kind: 'eased', ease: length(inside) - length(shell) },
       smoothStart: false,
       smoothEnd: false,
     },
   ];
 }
+
+const carried = (piece: Piece, edges: readonly EdgeName[]): readonly SeamEdge[] =>
+  edges
+    .filter((edge) => findEdge(piece, edge) !== undefined)
+    .map((edge) => ({ piece: piece.id, edge, times: 2 }));

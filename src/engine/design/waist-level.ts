@@ -1,11 +1,11 @@
 import {
-  type Path,
-  type Point,
+  curveBetween,
   pathEnd,
+  pathEndTangent,
   pathLength,
-  pathMap,
   pathSlice,
   pathStart,
+  pathStartTangent,
 } from '../geometry/index.ts';
 import { edgeLength, edgeOf, type Piece, pieceOf, reshape, withPiece } from '../piece/index.ts';
 import { HALVES } from './bodice.ts';
@@ -62,18 +62,13 @@ export const waistLevel = defineStep({
 function raiseWaist(piece: Piece, raise: number): Piece {
   const side = edgeOf(piece, 'side').path;
   const centre = edgeOf(piece, 'centre').path;
+  const waist = edgeOf(piece, 'waist').path;
   const shorterSide = pathSlice(side, 0, pathLength(side) - raise);
   const shorterCentre = pathSlice(centre, raise, pathLength(centre));
-  const waist = stretchBetween(edgeOf(piece, 'waist').path, pathEnd(shorterSide), pathStart(shorterCentre));
-  return reshape(piece, { side: shorterSide, waist, centre: shorterCentre });
-}
-
-/** The same curve between two other ends, stretched along x and y apart so that square corners stay square. */
-function stretchBetween(path: Path, from: Point, to: Point): Path {
-  const [oldFrom, oldTo] = [pathStart(path), pathEnd(path)];
-  const share = (a: number, b: number, c: number, d: number): number =>
-    Math.abs(b - a) < 1e-9 ? 1 : (d - c) / (b - a);
-  const sx = share(oldFrom.x, oldTo.x, from.x, to.x);
-  const sy = share(oldFrom.y, oldTo.y, from.y, to.y);
-  return pathMap(path, { a: sx, b: 0, c: 0, d: sy, e: from.x - sx * oldFrom.x, f: from.y - sy * oldFrom.y });
+  const [from, to] = [pathEnd(shorterSide), pathStart(shorterCentre)];
+  return reshape(piece, {
+    side: shorterSide,
+    waist: curveBetween(from, pathStartTangent(waist), to, pathEndTangent(waist)),
+    centre: shorterCentre,
+  });
 }

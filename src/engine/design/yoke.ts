@@ -1,15 +1,18 @@
 import type { Half } from '../block/index.ts';
 import { type Bench, type ParamValues, place } from '../construct/index.ts';
 import {
+  angleBetween,
   curveBetween,
   direction,
   linePath,
   type Path,
   type Point,
   pathAt,
+  pathCrossings,
   pathEndTangent,
   pathLength,
   pathNearest,
+  pathStartTangent,
   type Vector,
 } from '../geometry/index.ts';
 import {
@@ -40,6 +43,9 @@ import {
 
 /** Least height of a yoke at the centre, mm: less can't be sewn and turned. */
 const LEAST_YOKE = 20;
+
+/** Shortest bit of side seam that may be left above or below the line, mm; it carries two allowances. */
+const LEAST_SIDE = 10;
 
 /** A yoke line that starts in the armhole's own level part would leave a sliver; this much below is clear of it, mm. */
 const CLEAR_OF_ARMHOLE = 15;
@@ -93,8 +99,14 @@ export const yoke = defineStep({
       'The yoke line would meet the centre {over} above where a yoke of {least} still fits under the neckline. Lower the line or its rise by that much.',
     'outside-armhole':
       'There is no edge {above} above the armhole line to start the yoke from. Start it lower.',
-    'below-waist':
-      'The yoke line would start {below} below the armhole line, under the waist. Start it higher.',
+    sliver:
+      'Starting {below} below the armhole line leaves a sliver of side seam. Start {least} to {most} below it, or above it.',
+    'through-sleeve':
+      'Starting {above} above the armhole line, the yoke line would cut through the sleeve. Start it at the armhole line or below.',
+    'too-sharp':
+      'The yoke line would meet the armhole in a point too sharp to sew. Start it higher, or below the armhole.',
+    crosses:
+      'The yoke line would cross the armhole or the neckline. Start it elsewhere, or let it rise less.',
     'piece.front-yoke': 'Front yoke',
     'piece.back-yoke': 'Back yoke',
     'draw.front': 'Yoke, front',
@@ -131,10 +143,18 @@ function cutYoke(
     piece.edges.map((edge) => edge.path),
   );
   const start = startOfLine(piece, bench.rounded(values.above), bench.rounded(values.below));
-  if (start === null) {
-    return values.above > 0
-      ? cannot('yoke.outside-armhole', { above: { mm: values.above } })
-      : cannot('yoke.below-waist', { below: { mm: values.below } });
+  if (start === null) return cannot('yoke.outside-armhole', { above: { mm: values.above } });
+  if (start.edge === 'side') {
+    const least = opensLevel(piece) ? LEAST_SIDE : 0;
+    const most = edgeLength(piece, 'side') - LEAST_SIDE;
+    const sliver = start.at > 0 ? start.at < LEAST_SIDE || start.at > most : least > 0;
+    if (sliver) {
+      return cannot('yoke.sliver', {
+        below: { mm: start.at },
+        least: { mm: LEAST_SIDE },
+        most: { mm: most },
+      });
+    }
   }
   const centre = edgeOf(piece, 'centre').path;
   const side = bench.start('yoke.place.side', pathAt(edgeOf(piece, start.edge).path, start.at).point);
@@ -150,6 +170,14 @@ function cutYoke(
   if (over > 0) return cannot('yoke.above-neckline', { over: { mm: over }, least: { mm: LEAST_YOKE } });
 
   const line = drawLine(side.at, end.at, values.line === 'curved' && rise > 0);
+  if (crossesOutline(piece, line)) return cannot('yoke.crosses');
+  if (start.edge !== 'side') {
+    const opening = edgeOf(piece, start.edge).path;
+    if (side.at.x > edgeStart(piece, 'side').x)
+      return cannot('yoke.through-sleeve', { above: { mm: values.above } });
+    const left = pathLength(opening) - start.at;
+    if (left < LEAST_SIDE || startsTooSharp(opening, start.at, line)) return cannot('yoke.too-sharp');
+  }
   bench.tell('yoke.draw.curve', { from: { word: side.name }, to: { word: end.name } }, { lines: [line] });
   bench.tell('yoke.draw.apart', {});
   const to: OutlinePlace = { edge: 'centre', at: pathNearest(centre, end.at).at };
@@ -165,9 +193,7 @@ function cutYoke(
 
 /** Where the line starts: on the armhole (or sleeve edge) above the armhole line, or on the side seam below it. */
 function startOfLine(piece: Piece, above: number, below: number): OutlinePlace | null {
-  if (above === 0) {
-    return below < edgeLength(piece, 'side') - 5 ? { edge: 'side', at: below } : null;
-  }
+  if (above === 0) return { edge: 'side', at: below };
   const name = findEdge(piece, 'armhole') === undefined ? 'sleeve-edge' : 'armhole';
   const path = edgeOf(piece, name).path;
   const y = edgeStart(piece, 'side').y - above;
@@ -182,6 +208,26 @@ function startOfLine(piece: Piece, above: number, below: number): OutlinePlace |
   }
   return { edge: name, at: high };
 }
+
+/** True where the line meets the outline anywhere but near its own two ends. */
+function crossesOutline(piece: Piece, line: Path): boolean {
+  const length = pathLength(line);
+  return piece.edges.some((edge) =>
+    pathCrossings(line, edge.path).some(({ atA }) => atA > CLEAR_OF_ENDS && atA < length - CLEAR_OF_ENDS),
+  );
+}
+
+/** Sharpest corner between the yoke line and the armhole, degrees, that can still be sewn and turned. */
+const SHARPEST = 40;
+
+function startsTooSharp(opening: Path, at: number, line: Path): boolean {
+  const along = pathAt(opening, at).tangent;
+  const turned = (angleBetween(along, pathStartTangent(line)) * 180) / Math.PI;
+  return turned < SHARPEST || turned > 180 - SHARPEST;
+}
+
+/** A crossing closer than this to an end of the line is the end itself, mm. */
+const CLEAR_OF_ENDS = 0.5;
 
 const INWARD: Vector = { x: -1, y: 0 };
 

@@ -1,8 +1,9 @@
 import { pathLength, segmentLength } from './length.ts';
-import { pathEnd, pathFrom, pathOf, pathStart } from './path.ts';
+import { pathEnd, pathFrom, pathJoin, pathOf, pathStart } from './path.ts';
 import { add, between, distance, outward, scale, subtract, unit } from './points.ts';
 import { cubic } from './segment.ts';
 import { cubicDoublePoint } from './segment-crossings.ts';
+import { pathSplit } from './split.ts';
 import type { Cubic, Path, Point, Segment, Vector } from './types.ts';
 
 /** How near the wished length must be met, mm. */
@@ -14,8 +15,9 @@ const MOST_PUSH = 0.5;
 
 /**
  * The path with the same ends and the same end directions, brought to a wished length (within 1e-6 mm).
- * One cubic has its handles lengthened or shortened in the same ratio; a longer path is pushed
- * sideways in its middle, fading out to nothing with the direction unchanged at both ends.
+ * One cubic has its handles lengthened or shortened in the same ratio; where that is not enough (a cubic that is
+ * almost straight), and on a longer path, the middle is pushed sideways, fading out to nothing with the direction
+ * unchanged at both ends.
  * Null when that cannot reach the length without changing the character of the curve: a straight
  * line, a length below the chord, or one that would draw the curve into a loop.
  */
@@ -24,7 +26,8 @@ export function curveOfLength(path: Path, length: number): Path | null {
   if (length < distance(pathStart(path), pathEnd(path))) return null;
   const [first, ...rest] = path.segments;
   if (rest.length > 0) return pushed(path, length);
-  return first.kind === 'cubic' ? rehandled(first, length) : null;
+  if (first.kind !== 'cubic') return null;
+  return rehandled(first, length) ?? pushed(inHalves(first), length);
 }
 
 function rehandled(s: Cubic, length: number): Path | null {
@@ -35,6 +38,12 @@ function rehandled(s: Cubic, length: number): Path | null {
   if (found === undefined) return null;
   const [only] = found.segments;
   return only.kind === 'cubic' && foldsBack(only, s) ? null : found;
+}
+
+function inHalves(s: Cubic): Path {
+  const path = pathOf(s);
+  const [first, second] = pathSplit(path, pathLength(path) / 2);
+  return first === null || second === null ? path : pathJoin(first, second);
 }
 
 /** Whether drawing out the handles made the curve turn back on itself, which it did not do before. */

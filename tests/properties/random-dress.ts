@@ -1,0 +1,79 @@
+import fc from 'fast-check';
+import { type ChosenStep, DESIGN_STEPS, type DesignStep } from '../../src/engine/design/index.ts';
+
+/**
+ * Random designs: any choice of steps that exclude each other by kind, each parameter either left to its rule or
+ * set somewhere a maker could set it. Lengths are in mm, so that the values do not depend on the units.
+ */
+export const randomDress: fc.Arbitrary<readonly ChosenStep[]> = fc
+  .tuple(...kinds().map((steps) => fc.option(fc.constantFrom(...steps).chain(randomStep), { freq: 4 })))
+  .map((chosen) => chosen.filter((step): step is ChosenStep => step !== null));
+
+function kinds(): readonly (readonly DesignStep[])[] {
+  const byKind = new Map<string, DesignStep[]>();
+  for (const step of DESIGN_STEPS) byKind.set(step.kind, [...(byKind.get(step.kind) ?? []), step]);
+  return [...byKind.values()];
+}
+
+function randomStep(step: DesignStep): fc.Arbitrary<ChosenStep> {
+  const values = Object.entries(step.params).map(
+    ([name, param]): [string, fc.Arbitrary<string | number | boolean>] => [name, randomValue(name, param)],
+  );
+  return fc.record(Object.fromEntries(values), { requiredKeys: [] }).map((all) => {
+    const given: Record<string, string | number | boolean> = {};
+    // Many numbers stay with their rule, or hardly a design would be possible on any child.
+    for (const [i, [name, value]] of Object.entries(all).entries()) {
+      if (value !== undefined && (KEPT.has(name) || i % 3 !== 0)) given[name] = value;
+    }
+    return { step: step.id, given };
+  });
+}
+
+function randomValue(
+  name: string,
+  param: DesignStep['params'][string],
+): fc.Arbitrary<string | number | boolean> {
+  switch (param.kind) {
+    case 'choice':
+      return fc.constantFrom(...param.choices);
+    case 'flag':
+      return fc.boolean();
+    case 'ratio':
+    case 'count':
+      return fc.double({ min: 1.3, max: 2.9, noNaN: true });
+    case 'length': {
+      const [min, max] = TRIED[name] ?? [0, 100];
+      return fc.integer({ min, max }).map((mm) => `${mm} mm`);
+    }
+  }
+}
+
+/** Choices are always kept; they cannot make a design impossible by themselves. */
+const KEPT = new Set(['shape', 'finish', 'line', 'halves', 'way', 'style', 'part', 'cut', 'skirt']);
+
+/** What is tried for each length, mm; some of it lies beyond what a small child allows, and must be refused well. */
+const TRIED: Readonly<Record<string, readonly [number, number]>> = {
+  length: [100, 500],
+  spacing: [12, 120],
+  capEase: [0, 25],
+  armEase: [25, 80],
+  turn: [0, 3],
+  takeIn: [0, 15],
+  letOut: [0, 30],
+  raise: [0, 35],
+  frontDrop: [0, 40],
+  backDrop: [0, 60],
+  widen: [0, 30],
+  rise: [0, 30],
+  above: [0, 30],
+  below: [10, 20],
+  drop: [0, 45],
+  capHeight: [45, 90],
+  fall: [25, 80],
+  shapeIn: [3, 18],
+  shapeDown: [3, 18],
+  hollow: [0, 25],
+  lowerUnderarm: [0, 30],
+  belowWaist: [0, 200],
+  skirtShorter: [0, 60],
+};
