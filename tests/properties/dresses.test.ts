@@ -67,7 +67,7 @@ describe(`random plausible bodies x designs, ${CASES} cases, seed ${SEED}`, () =
         );
         expect(spoiled.map((check) => tell(check.say, 'cm'))).toEqual([]);
       }),
-      { numRuns: Math.ceil(CASES * 1.8), seed: SEED },
+      { numRuns: Math.ceil(CASES * 1.45), seed: SEED },
     );
     console.log(`${tally.drawn} dresses drawn; refused:`, Object.fromEntries(tally.refused));
     expect(tally.drawn).toBeGreaterThanOrEqual(CASES);
