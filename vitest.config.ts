@@ -3,7 +3,6 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['src/**/*.test.ts', 'tests/**/*.test.ts'],
-    benchmark: { include: ['bench/**/*.bench.ts'] },
     testTimeout: 120_000,
   },
 });
