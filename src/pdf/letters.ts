@@ -18,6 +18,26 @@ export function printable(kit: Kit, text: string): string {
   return shown;
 }
 
+/** How a text is shaped, as pdfkit's text options. */
+interface Shaping {
+  readonly features?: PDFKit.Mixins.OpenTypeFeatures[];
+}
+
+const PLAIN: Shaping = {};
+
+/**
+ * The fonts' `ccmp` feature takes letters like o-with-dot-below apart into two shapes; it looks the same, but readers
+ * then find two letters, or the wrong one, when they search for the name. The whole letters are in the fonts. Only
+ * an i with a further mark needs the feature, to lose its dot. The published types leave out that a feature can be
+ * switched off by name.
+ */
+const WHOLE_LETTERS: Shaping = { features: { ccmp: false } as unknown as PDFKit.Mixins.OpenTypeFeatures[] };
+
+export function shapingOf(text: string): Shaping {
+  if (/^[ -\u00ff]*$/.test(text)) return PLAIN;
+  return /[ij\u012f\u0268\u1e2d\u1ecb]\p{M}/u.test(text) ? PLAIN : WHOLE_LETTERS;
+}
+
 /** Measures in the very fonts that will be embedded. Keep one for a whole pack: it remembers words. */
 export function createTextMeasure(fonts: PaperFonts): TextMeasure {
   const kit = openKit(fonts, { title: '', creationDate: new Date(0) });
@@ -28,7 +48,8 @@ export function createTextMeasure(fonts: PaperFonts): TextMeasure {
       let atOne = known.get(key);
       if (atOne === undefined) {
         kit.font(weight).fontSize(1);
-        atOne = kit.widthOfString(printable(kit, text));
+        const shown = printable(kit, text);
+        atOne = kit.widthOfString(shown, shapingOf(shown));
         known.set(key, atOne);
       }
       return atOne * size;

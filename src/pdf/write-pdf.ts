@@ -10,7 +10,7 @@ import {
 } from '../engine/sheet/index.ts';
 import type { PaperFonts } from './fonts.ts';
 import { type Kit, kitBytes, openKit } from './kit.ts';
-import { printable } from './letters.ts';
+import { printable, shapingOf } from './letters.ts';
 
 const POINTS_PER_MM = 72 / 25.4;
 
@@ -89,12 +89,12 @@ function drawMark(kit: Kit, mark: Mark): void {
 function drawText(kit: Kit, mark: TextMark): void {
   kit.font(mark.weight).fontSize(mark.size);
   const text = printable(kit, mark.text);
-  const width = mark.align === 'left' ? 0 : kit.widthOfString(text);
+  const width = mark.align === 'left' ? 0 : kit.widthOfString(text, shapingOf(text));
   const x = mark.align === 'centre' ? -width / 2 : -width;
   kit.save();
   kit.translate(mark.at.x, mark.at.y);
   if (mark.turn !== 0) kit.rotate(mark.turn);
-  kit.fillColor('black').text(text, x, 0, { lineBreak: false, baseline: 'alphabetic' });
+  kit.fillColor('black').text(text, x, 0, { lineBreak: false, baseline: 'alphabetic', ...shapingOf(text) });
   kit.restore();
 }
 

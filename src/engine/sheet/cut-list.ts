@@ -55,13 +55,12 @@ function clothBlocks({ cloth, pieces, lay }: ClothCutList, paper: Paper, ink: In
   }
   return [
     { kind: 'heading', text: heading },
+    layFigure(lay, cloth, printableSize(paper).width),
     { kind: 'paragraph', text: say('paper.cut-list.width', facts, units) },
     ...(shrinks
       ? [{ kind: 'paragraph', text: say('paper.cut-list.shrinkage', { percent }, units) } as const]
       : []),
     { kind: 'table', columns, rows, ticked: true },
-    layFigure(lay, cloth, printableSize(paper).width),
-    { kind: 'gap', height: 4 },
   ];
 }
 
@@ -71,7 +70,7 @@ function capitalised(text: string): string {
 }
 
 /** Most of the page that a picture of the rows takes, mm. */
-const TALLEST_PICTURE = 85;
+const TALLEST_PICTURE = 65;
 const NUMBER = 3.4;
 
 /** The cloth from the side: its length to the right, so that the heads of the pieces lie on the left. */

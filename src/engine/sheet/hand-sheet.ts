@@ -41,9 +41,9 @@ const NUMBER = 7;
 const NUMBER_WIDTH = 11;
 const SENTENCE = 4.8;
 const POINT_NAME = 3;
-const DIAGRAM_HEIGHT = 54;
+const DIAGRAM_HEIGHT = 48;
 /** Room round the drawing for the names of its points, mm: above and below, left and right. */
-const AIR = 4.5;
+const AIR = 4;
 const SIDE_AIR = 16;
 const CARD_FOOT = 5;
 

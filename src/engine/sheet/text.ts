@@ -38,7 +38,7 @@ export function textMark(text: string, at: Point, look: TextLook): TextMark {
  * so that dates and names with a slash stay as they are.
  */
 function withRealFractions(text: string): string {
-  return text.replace(/(?<![\d/])(\d{1,2})\/(\d{1,2})(?= (?:in|yd)\b)/g, '$1\u2044$2');
+  return text.replace(/(?<![\d/])(\d{1,2})\/(\d{1,2})(?=[ \u00a0](?:in|yd)\b)/g, '$1\u2044$2');
 }
 
 /** Lines of text under one another, the first baseline at `at`. */
@@ -60,7 +60,9 @@ export function wrapText(
   const fits = (line: string): boolean => measure.width(line, size, weight) <= width;
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(/\s+/).filter((w) => w !== '')) {
+  for (const word of lengthsKept(text)
+    .split(/[ \t\n]+/)
+    .filter((w) => w !== '')) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (fits(longer)) {
       line = longer;
@@ -74,6 +76,15 @@ export function wrapText(
   if (line !== '' || lines.length === 0) lines.push(line);
   return lines;
 }
+
+/** `2 9/16 in` and `52 cm` stay on one line: their spaces become no-break spaces. */
+function lengthsKept(text: string): string {
+  return text
+    .replace(/(?<=\d) (?=\d+\/\d+\b)/g, NO_BREAK)
+    .replace(/(?<=\d) (?=(?:in|cm|mm|yd|m)\b)/g, NO_BREAK);
+}
+
+const NO_BREAK = '\u00a0';
 
 function brokenWord(word: string, fits: (text: string) => boolean): readonly string[] {
   const pieces: string[] = [];
