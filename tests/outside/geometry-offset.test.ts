@@ -130,6 +130,28 @@ describe('parallel of one curve', () => {
   });
 });
 
+describe('parallel of a curve whose end bends more tightly than the distance', () => {
+  // An armhole that closes into the underarm on a radius of about 12 mm.
+  const hook = cubic(point(0, 0), point(-4, 60), point(-2, 86), point(14, 86));
+
+  it('still ends square to the curve and in its direction', () => {
+    for (const d of [8, 15, 25, 40]) {
+      const offset = pathOffset(pathOf(hook), d);
+      expect(near(pathStart(offset), trueParallel(hook, d, 0))).toBeLessThan(1e-9);
+      expect(near(pathEnd(offset), trueParallel(hook, d, 1))).toBeLessThan(1e-9);
+      expect(near(pathEndTangent(offset), pathEndTangent(pathOf(hook)))).toBeLessThan(1e-9);
+    }
+    expect(leastStretch(hook, 25)).toBeLessThan(0);
+  });
+
+  it('has ends even where nothing else is left', () => {
+    const half = cubic(point(10, 0), point(10, 13.3), point(-10, 13.3), point(-10, 0));
+    const offset = pathOffset(pathOf(half), -30);
+    expect(near(pathStart(offset), point(-20, 0))).toBeLessThan(1e-9);
+    expect(near(pathEnd(offset), point(20, 0))).toBeLessThan(1e-9);
+  });
+});
+
 function near(p: Point, q: Point): number {
   return Math.hypot(p.x - q.x, p.y - q.y);
 }

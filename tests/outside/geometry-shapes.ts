@@ -62,7 +62,10 @@ export const wildPath: fc.Arbitrary<Path> = fc
     return pathOf(first ?? cubic(end, end, end, point(1, 1)), ...segments);
   });
 
-/** The four edges and more of a star-shaped outline around the origin, clockwise on paper, edges gently curved. */
+/**
+ * The four edges and more of a star-shaped outline around the origin, clockwise on paper, edges gently
+ * curved.
+ */
 export const starEdges: fc.Arbitrary<readonly Path[]> = fc
   .array(fc.record({ gap: number(0.6, 1.4), radius: number(120, 300), bow: number(-0.12, 0.12) }), {
     minLength: 3,

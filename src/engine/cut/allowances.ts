@@ -14,14 +14,18 @@ const inch = (n: number): number => n * MM_PER_INCH;
 
 /**
  * What is added where nothing else is said, mm. Sources:
- * - Workroom seams: a patternmaking handout on the allowances of trade patterns gives 1/4 in (6 mm) at the neck and at
- *   faced and bagged edges; 3/8 in (1 cm) at armhole, waist and joins is common practice, no source.
- * - Side seam and centre back of a girls' party dress: 1 in (2.5 cm), so that it can be let out: common practice, no source.
- * - Closing edge: 5/8 in at least, 1 in is better, for a centred zip (Kreifels and Speece, Zipper Methods, Nebraska
- *   EC73-422, 1973); 5/8 in for a concealed one.
- * - Hem of a straight gathered child's skirt, with room to grow: 3 to 5 in, 4 in typical (A. van H. Wakeman, Scientific
- *   Sewing and Garment Cutting, has 5 in added; a maker's page on growth tucks, 2 March 2014).
- * - Hem of a circle: 1/4 in or rolled (T. Johnson, It's Fun to Sew: A Cotton School Dress, state extension circular).
+ * - Workroom seams: a patternmaking handout on the allowances of trade patterns gives 1/4 in (6 mm) at the
+ *   neck and at faced and bagged edges; 3/8 in (1 cm) at armhole, waist and joins is common practice, no
+ *   source.
+ * - Side seam and centre back of a girls' party dress: 1 in (2.5 cm), so that it can be let out: common
+ *   practice, no source.
+ * - Closing edge: 5/8 in at least, 1 in is better, for a centred zip (Kreifels and Speece, Zipper Methods,
+ *   Nebraska EC73-422, 1973); 5/8 in for a concealed one.
+ * - Hem of a straight gathered child's skirt, with room to grow: 3 to 5 in, 4 in typical (A. van H.
+ *   Wakeman, Scientific Sewing and Garment Cutting, has 5 in added; a maker's page on growth tucks, 2 March
+ *   2014).
+ * - Hem of a circle: 1/4 in or rolled (T. Johnson, It's Fun to Sew: A Cotton School Dress, state extension
+ *   circular).
  * - Narrow folded hem, as on a short sleeve: up to 1.5 cm (open course page on hems).
  */
 export const ALLOWANCES: AllowanceTable = {
@@ -48,7 +52,10 @@ export const ALLOWANCES: AllowanceTable = {
  */
 const LINING_HEM = 25;
 
-/** The smallest and largest allowance that is taken from a maker, mm. The largest is a deep growth hem, twice over. */
+/**
+ * The smallest and largest allowance that is taken from a maker, mm. The largest is a deep growth hem,
+ * twice over.
+ */
 export const ALLOWANCE_RANGE: readonly [number, number] = [0, inch(10)];
 
 /** The maker's own numbers, mm. The more closely a number says where it belongs, the more it counts. */
@@ -68,8 +75,8 @@ export interface EdgeAllowance {
 }
 
 /**
- * The allowance of an edge in mm. A fold never has one. Throws on a number outside `ALLOWANCE_RANGE`, which the
- * caller refuses with words of its own before it comes here.
+ * The allowance of an edge in mm. A fold never has one. Throws on a number outside `ALLOWANCE_RANGE`, which
+ * the caller refuses with words of its own before it comes here.
  */
 export function allowanceOf(piece: Piece, edge: Edge, bagged: boolean, own: OwnAllowances): number {
   if (edge.kind === 'fold') return 0;

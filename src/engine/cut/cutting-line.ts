@@ -1,4 +1,5 @@
 import {
+  cornerBetween,
   meetAtCorners,
   outlineWithoutLoops,
   type Path,
@@ -24,10 +25,11 @@ export interface AllowedEdge {
 export const HEMS: readonly EdgeKind[] = ['hem', 'curved-hem', 'sleeve-hem'];
 
 /**
- * The closed line to cut along: every edge moved out by its own allowance. Neighbours are drawn on to where they
- * meet, sharp corners squared off at four times the greater allowance. A fold stays on its stitching line and
- * its neighbours run out to it. Below a hem line the allowance of the neighbouring edge is the mirror image of what
- * lies above. Where an allowance does not fit into a tight hollow, the loop that would result is cut off.
+ * The closed line to cut along: every edge moved out by its own allowance. Neighbours are drawn on to where
+ * they meet, sharp corners squared off at four times the greater allowance. A fold stays on its stitching
+ * line and its neighbours run out to it. Below a hem line the allowance of the neighbouring edge is the
+ * mirror image of what lies above. Where an allowance does not fit into a tight hollow, the loop that would
+ * result is cut off.
  */
 export function cuttingLineOf(edges: readonly AllowedEdge[]): Path {
   const at = (i: number) => edges[(i + edges.length) % edges.length];
@@ -37,10 +39,10 @@ export function cuttingLineOf(edges: readonly AllowedEdge[]): Path {
       ? moved
       : beside(moved, own.allowance, at(i - 1), at(i + 1));
   });
-  const corners = edges.map((own, i) => ({
-    point: pathEnd(own.edge.path),
-    reach: Math.max(own.allowance, at(i + 1)?.allowance ?? 0),
-  }));
+  const corners = edges.map((own, i) => {
+    const next = at(i + 1) ?? own;
+    return cornerBetween(own.edge.path, next.edge.path, own.allowance, next.allowance);
+  });
   const [first, ...rest] = meetAtCorners(parallels, corners);
   if (first === undefined) throw new Error('A piece has at least one edge.');
   return outlineWithoutLoops(pathJoin(first, ...rest));

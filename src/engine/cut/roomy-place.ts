@@ -16,8 +16,9 @@ interface Cell {
 }
 
 /**
- * The point of an outline that lies farthest from its line, or nearly so: where a label has most room. Squares are
- * halved, the most promising first, as long as one can still hold a better place than the best known.
+ * The point of an outline that lies farthest from its line, or nearly so: where a label has most room.
+ * Squares are halved, the most promising first, as long as one can still hold a better place than the best
+ * known.
  */
 export function roomyPlace(outline: Path): Point {
   const runs = pathFlatten(outline, FLAT);

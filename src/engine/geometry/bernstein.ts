@@ -56,8 +56,8 @@ function valueAt(c: readonly number[], t: number): number {
 }
 
 /**
- * False position with the Illinois change, which never leaves its bracket. An end where the polynomial is zero
- * counts as positive, as in `signChanges`, so that it cannot hide a root further in.
+ * False position with the Illinois change, which never leaves its bracket. An end where the polynomial is
+ * zero counts as positive, as in `signChanges`, so that it cannot hide a root further in.
  */
 function singleRoot(c: readonly number[]): number {
   let a = 0;

@@ -7,9 +7,13 @@ import {
   distance,
   line,
   linePath,
+  outlineArea,
+  outlineIsClosed,
   outlineSelfCrossings,
+  outlineWithoutLoops,
   type Path,
   pathAt,
+  pathBounds,
   pathCrossings,
   pathLength,
   pathOf,
@@ -160,5 +164,43 @@ describe('an outline that meets itself', () => {
     expect(found).toHaveLength(1);
     // By symmetry the double point lies on x = 50.
     expect(found[0]?.x).toBeCloseTo(50, 9);
+  });
+});
+
+describe('an outline without its loops', () => {
+  it('is the same one when it is simple', () => {
+    const square = linePath(point(0, 0), point(10, 0), point(10, 10), point(0, 10), point(0, 0));
+    expect(outlineWithoutLoops(square)).toBe(square);
+  });
+
+  it('keeps the larger part of a crossing', () => {
+    const bow = linePath(point(0, 0), point(30, 30), point(40, 30), point(30, 20), point(0, 20), point(0, 0));
+    const simple = outlineWithoutLoops(bow);
+    expect(outlineSelfCrossings(simple)).toEqual([]);
+    expect(outlineIsClosed(simple)).toBe(true);
+    // The triangle on the left has 200 mm2, the parallelogram right of the crossing 100.
+    expect(Math.abs(outlineArea(simple))).toBeCloseTo(200, 9);
+  });
+
+  it('loses every one of several loops', () => {
+    // A saw whose teeth run back under themselves.
+    const saw = linePath(
+      point(0, 0),
+      point(100, 0),
+      point(100, 60),
+      point(60, 60),
+      point(70, 50),
+      point(75, 65),
+      point(30, 60),
+      point(40, 50),
+      point(45, 65),
+      point(0, 60),
+      point(0, 0),
+    );
+    expect(outlineSelfCrossings(saw).length).toBeGreaterThan(1);
+    const simple = outlineWithoutLoops(saw);
+    expect(outlineSelfCrossings(simple)).toEqual([]);
+    expect(pathBounds(simple).maxX).toBe(100);
+    expect(outlineArea(simple)).toBeGreaterThan(5500);
   });
 });

@@ -14,12 +14,11 @@ const HANDLES = { least: 0.05, most: 3 };
 const MOST_PUSH = 0.5;
 
 /**
- * The path with the same ends and the same end directions, brought to a wished length (within 1e-6 mm).
- * One cubic has its handles lengthened or shortened in the same ratio; where that is not enough (a cubic that is
- * almost straight), and on a longer path, the middle is pushed sideways, fading out to nothing with the direction
- * unchanged at both ends.
- * Null when that cannot reach the length without changing the character of the curve: a straight
- * line, a length below the chord, or one that would draw the curve into a loop.
+ * The path with the same ends and the same end directions, brought to a wished length (within 1e-6 mm). One
+ * cubic has its handles lengthened or shortened in the same ratio; where that is not enough (a cubic that
+ * is almost straight), and on a longer path, the middle is pushed sideways, fading out to nothing with the
+ * direction unchanged at both ends. Null when that cannot reach the length without changing the character
+ * of the curve: a straight line, a length below the chord, or one that would draw the curve into a loop.
  */
 export function curveOfLength(path: Path, length: number): Path | null {
   if (Math.abs(pathLength(path) - length) <= MET) return path;
@@ -78,7 +77,9 @@ function pushed(path: Path, length: number): Path | null {
   return options[0]?.path ?? null;
 }
 
-/** Every point moved by 16 u2 (1 - u)2 times the push, u being its share of the length; handles keep smooth. */
+/**
+ * Every point moved by 16 u2 (1 - u)2 times the push, u being its share of the length; handles keep smooth.
+ */
 function pushedBy(path: Path, push: Vector): Path {
   const total = pathLength(path);
   const bump = (u: number) => 16 * u * u * (1 - u) * (1 - u);

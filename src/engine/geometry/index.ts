@@ -5,7 +5,7 @@ export { curveOfLength } from './fit-length.ts';
 export { pathLength } from './length.ts';
 export { type NearestPlace, pathNearest } from './nearest.ts';
 export { pathOffset } from './offset.ts';
-export { type Corner, meetAtCorners, offsetOutline } from './offset-outline.ts';
+export { cornerBetween, meetAtCorners, offsetOutline } from './offset-outline.ts';
 export {
   type Outline,
   outlineArea,

@@ -2,7 +2,17 @@ import { pathCrossings } from './crossings.ts';
 import { pathLength } from './length.ts';
 import { pathOffset } from './offset.ts';
 import { pathEnd, pathEndTangent, pathExtend, pathStart, pathStartTangent, pathWithEnds } from './path.ts';
-import { add, distance, dot, lineCrossing, midpoint, scale, subtract } from './points.ts';
+import {
+  add,
+  angleBetween,
+  cross,
+  distance,
+  dot,
+  lineCrossing,
+  midpoint,
+  scale,
+  subtract,
+} from './points.ts';
 import { line } from './segment.ts';
 import { pathSlice } from './split.ts';
 import type { Path, Point } from './types.ts';
@@ -12,19 +22,39 @@ const MITRE_LIMIT = 4;
 /** Ends nearer than this are drawn together, mm. */
 const WELD = 0.01;
 
-/** A corner between an arriving and a leaving path, and how far both were moved away from it, mm. */
+/** Edges that turn by less than this run on smoothly enough for a step, radians. */
+const SMOOTH = Math.PI / 4;
+
+/** A corner between an arriving and a leaving edge that were moved. */
 export interface Corner {
   readonly point: Point;
+  /** The greater of the two distances, mm. */
   readonly reach: number;
+  /** Joined by a straight step, since drawing both on to their crossing would eat up too much of one. */
+  readonly step: boolean;
+}
+
+/** The corner between two edges of an outline that are moved by different distances, mm. */
+export function cornerBetween(a: Path, b: Path, distanceA: number, distanceB: number): Corner {
+  const [arriving, leaving] = [pathEndTangent(a), pathStartTangent(b)];
+  const reach = Math.max(Math.abs(distanceA), Math.abs(distanceB));
+  const sine = cross(arriving, leaving);
+  const cosine = dot(arriving, leaving);
+  // How far each edge would be drawn on to the crossing if both were straight; negative: cut back.
+  const onA = distanceB - distanceA * cosine;
+  const onB = distanceA - distanceB * cosine;
+  const cutBack = Math.max(-onA * Math.sign(sine), -onB * Math.sign(sine));
+  const step = angleBetween(arriving, leaving) < SMOOTH && cutBack > reach * Math.abs(sine) + WELD;
+  return { point: pathEnd(a), reach, step };
 }
 
 /**
- * The edges of a closed outline, each moved parallel by its own distance in mm (positive = outward, negative =
- * inward) and drawn on or trimmed to meet its neighbours. Same number and order of edges as given; each
- * result starts where the one before ends.
+ * The edges of a closed outline, each moved parallel by its own distance in mm (positive = outward,
+ * negative = inward) and drawn on or trimmed to meet its neighbours. Same number and order of edges as
+ * given; each result starts where the one before ends.
  *
  * Corners: drawn on straight to the crossing, up to four times the greater distance; a sharper corner is
- * squared off; edges that run on smoothly with different distances are joined by a straight step. Step and
+ * squared off; edges that run on smoothly with unlike distances are joined by a straight step. Step and
  * squared end belong to the earlier edge. A distance of zero leaves an edge where it is.
  *
  * Limits: an edge that the distances swallow altogether shrinks to a short straight link between its
@@ -33,10 +63,10 @@ export interface Corner {
 export function offsetOutline(paths: readonly Path[], distances: readonly number[]): readonly Path[] {
   if (paths.length !== distances.length) throw new Error('One distance is needed for each edge.');
   const parallels = paths.map((p, i) => pathOffset(p, distances[i] ?? 0));
-  const corners = paths.map((p, i) => ({
-    point: pathEnd(p),
-    reach: Math.max(Math.abs(distances[i] ?? 0), Math.abs(distances[(i + 1) % distances.length] ?? 0)),
-  }));
+  const n = paths.length;
+  const corners = paths.map((p, i) =>
+    cornerBetween(p, paths[(i + 1) % n] ?? p, distances[i] ?? 0, distances[(i + 1) % n] ?? 0),
+  );
   return meetAtCorners(parallels, corners);
 }
 
@@ -55,7 +85,7 @@ interface Meeting {
 export function meetAtCorners(paths: readonly Path[], corners: readonly Corner[]): readonly Path[] {
   const n = paths.length;
   const meetings = paths.map((p, i) =>
-    meet(p, paths[(i + 1) % n] ?? p, corners[i] ?? { point: pathEnd(p), reach: 0 }),
+    meet(p, paths[(i + 1) % n] ?? p, corners[i] ?? { point: pathEnd(p), reach: 0, step: true }),
   );
   const cut = paths.map((p, i) => {
     const from = meetings[(i + n - 1) % n]?.startOfB ?? 0;
@@ -77,6 +107,7 @@ function meet(a: Path, b: Path, corner: Corner): Meeting {
   const lengthA = pathLength(a);
   const gap = distance(pathEnd(a), pathStart(b));
   if (gap <= WELD) return { endOfA: lengthA, startOfB: 0, point: midpoint(pathEnd(a), pathStart(b)) };
+  if (corner.step) return { endOfA: lengthA, startOfB: 0, point: null };
   const limit = MITRE_LIMIT * corner.reach;
   const tip = tipAhead(a, b);
   if (tip !== null && distance(tip, corner.point) <= limit) {

@@ -40,7 +40,9 @@ export function segmentOffset(s: Segment, d: number): Segment[][] {
   return runs.filter((run) => run.length > 0);
 }
 
-/** 1 + d x curvature: how much faster the parallel travels than the curve; below zero it travels backwards. */
+/**
+ * 1 + d x curvature: how much faster the parallel travels than the curve; below zero it travels backwards.
+ */
 function stretching(s: Cubic, d: number, t: number): number {
   const velocity = segmentVelocity(s, t);
   const square = dot(velocity, velocity);

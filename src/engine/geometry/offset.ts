@@ -38,9 +38,10 @@ interface Run {
  * times the distance, else cut off straight), one turned towards it is trimmed at the crossing. It begins and
  * ends square to the ends of the path and in their directions.
  *
- * Limits. Where a curve bends more tightly than `d`, the stretch that would travel backwards is left out and
- * its neighbours are trimmed against each other; where that stretch reaches an end of the path, the rest is
- * joined to that end by a straight line. Stretches that come near each other from afar (a narrow U) are not trimmed.
+ * Limits. Where a curve bends more tightly than `d`, the stretch that would travel backwards is left out
+ * and its neighbours are trimmed against each other; where that stretch reaches an end of the path, the
+ * rest is joined to that end by a straight line. Stretches that come near each other from afar (a narrow U)
+ * are not trimmed.
  */
 export function pathOffset(p: Path, d: number): Path {
   if (d === 0) return p;
@@ -124,7 +125,9 @@ function weld(a: Path, b: Path): Segment[] {
   ];
 }
 
-/** Both sides drawn on straight to the point where they meet, or joined straight when that lies too far out. */
+/**
+ * Both sides drawn on straight to the point where they meet, or joined straight when that lies too far out.
+ */
 function mitre(out: Run, next: Run, d: number): Segment[] {
   const from = pathEnd(out.path);
   const to = pathStart(next.path);

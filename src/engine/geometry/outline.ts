@@ -16,7 +16,10 @@ export function outlineIsClosed(o: Outline): boolean {
   return distance(pathStart(o), pathEnd(o)) <= MEETS;
 }
 
-/** Enclosed area in mm2, exact also for curves (Green's theorem); positive when the cloth is on the right hand. */
+/**
+ * Enclosed area in mm2, exact also for curves (Green's theorem); positive when the cloth is on the right
+ * hand.
+ */
 export function outlineArea(o: Outline): number {
   // Measured from the start point, so that a piece far from the origin loses no digits.
   const origin = pathStart(o);

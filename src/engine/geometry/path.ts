@@ -103,7 +103,10 @@ export function pathExtend(p: Path, by: { readonly start?: number; readonly end?
   return pathFrom(segments);
 }
 
-/** The path with its ends set exactly to these points, for ends that differ from them by rounding or little more. */
+/**
+ * The path with its ends set exactly to these points, for ends that differ from them by rounding or little
+ * more.
+ */
 export function pathWithEnds(p: Path, from: Point, to: Point): Path {
   const last = p.segments.length - 1;
   return pathFrom(

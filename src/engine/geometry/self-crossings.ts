@@ -23,9 +23,9 @@ interface SelfMeeting {
 }
 
 /**
- * Where an outline (or an open path) meets itself, other than at the corners that neighbours share. An outline
- * is simple when there are none. Neighbours that run back along each other are told by the end of the common
- * stretch.
+ * Where an outline (or an open path) meets itself, other than at the corners that neighbours share. An
+ * outline is simple when there are none. Neighbours that run back along each other are told by the end of
+ * the common stretch.
  */
 export function outlineSelfCrossings(o: Path): Point[] {
   return selfMeetings(o).map((m) => m.point);

@@ -5,9 +5,9 @@ import type { Path, Point, Segment, Vector } from './types.ts';
 
 /**
  * A smooth curve through points: the cubic spline with the chord lengths as its parameter, so direction and
- * curvature run on through the inner points. An end with a direction leaves (or arrives) in it; an end without
- * one runs out straight (natural end). Directions need no particular length.
- * Throws with fewer than two points or with two following points that coincide.
+ * curvature run on through the inner points. An end with a direction leaves (or arrives) in it; an end
+ * without one runs out straight (natural end). Directions need no particular length. Throws with fewer than
+ * two points or with two following points that coincide.
  */
 export function curveThrough(
   points: readonly Point[],
@@ -31,7 +31,9 @@ export function curveThrough(
   return pathFrom(segments);
 }
 
-/** The derivative at every point: a tridiagonal system, since the second derivative runs on at inner points. */
+/**
+ * The derivative at every point: a tridiagonal system, since the second derivative runs on at inner points.
+ */
 function velocitiesOf(
   points: readonly Point[],
   spans: readonly number[],
