@@ -234,15 +234,19 @@ describe('own paper block', () => {
   });
 
   it('takes in the allowances that the paper includes', () => {
-    const half = { ...own(10), neckDepth: 15, centreLength: 200 };
+    // From an edge that holds 25 mm for the closing, every width measures 25 mm more.
+    const { neckWidth, chestWidth, waistWidth } = own(10);
+    const back = {
+      ...own(10),
+      neckDepth: 15,
+      centreLength: 200,
+      neckWidth: neckWidth + 25,
+      chestWidth: chestWidth + 25,
+      waistWidth: waistWidth + 25,
+    };
     const block = {
       kind: 'own',
-      own: {
-        front: { ...own(10) },
-        back: { ...half, chestWidth: half.chestWidth + 25 },
-        seamIncluded: 10,
-        closingIncluded: 25,
-      },
+      own: { front: own(10), back, seamIncluded: 10, closingIncluded: 25 },
     } as const;
     const dress = dressOf({ block });
     // The side slants in, so where the lowered underarm now lies it is a little narrower than 135.
