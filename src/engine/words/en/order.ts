@@ -1,2 +1,222 @@
-/** English sentences about order. */
-export const order = {} as const;
+/** English sentences about an order: what its fields are called, what is wrong with them, and what the pack says. */
+export const order = {
+  'order.problem.field': '{field}: {what}',
+  'order.problem.child': '{child}: {what}',
+  'order.problem.child-field': '{child}, {field}: {what}',
+  'order.problem.placed': '{sentence} [{path}]',
+
+  'order.empty': 'The file is empty. Begin with the example order and change what it says.',
+  'order.too-large': 'The file is larger than {most} MB; no order is. Is it the right file?',
+  'order.broken':
+    'Line {line}, place {column}: the file cannot be read on from "{found}". Look there and just before for a missing comma, quotation mark or bracket, or one too many.',
+  'order.ends-early':
+    'The file ends at line {line} before the order does. A quotation mark or a bracket is not closed, or the end was lost.',
+  'order.field-twice': 'Line {line}: the field "{field}" stands twice in one place. Keep one of them.',
+  'order.too-deep':
+    'Line {line}: brackets lie in brackets far deeper than in any order. Is it the right file?',
+  'order.not-an-order':
+    'This is not an order. An order is one group of fields in curly brackets; begin with the example order.',
+  'order.no-version':
+    'The field "frockwright" is missing, which says by which version of the form the order is written. Write "frockwright": 1 as its first field.',
+  'order.unknown-version':
+    'The order says that it is written by version {found} of the form. This program reads: {known}. Use a newer program, or write the order again from the example.',
+
+  'order.missing': 'this field is missing. Add "{name}".',
+  'order.unknown-field': 'there is no field {found} here. The fields here are: {known}.',
+  'order.unknown-field.near': 'there is no field {found} here. Is "{near}" meant?',
+  'order.forbidden-field': 'a field cannot be called {found}. Take it out.',
+  'order.not-a-choice': '{found} is not known here. Choose one of {choices}.',
+  'order.not-a-choice.near': '{found} is not known here. Is "{near}" meant? The choices are {choices}.',
+  'order.wants.table': 'a group of fields in curly brackets belongs here, not {found}.',
+  'order.wants.list': 'a list in square brackets belongs here, not {found}.',
+  'order.wants.text': 'a text in quotation marks belongs here, not {found}.',
+  'order.wants.length': 'a length belongs here, not {found}. Write for instance "20 1/2", "52 cm" or 20.5.',
+  'order.wants.number': 'a number belongs here, not {found}. Write it without quotation marks.',
+  'order.wants.flag': 'true or false belongs here, not {found}. Write it without quotation marks.',
+  'order.wants.scalar': 'a length, a number, a word or true or false belongs here, not {found}.',
+  'order.wants.not-empty': 'the list is empty. Write one entry at least.',
+  'order.wants.not-blank': 'this is empty. Write what it is called.',
+  'order.too-many': 'the list is too long. Up to {most} are taken; make two orders.',
+  'order.too-long': '{found} is too long. Up to {most} letters are taken.',
+  'order.control-character':
+    '{found} holds a sign that is no letter and cannot be printed. Type the text again.',
+  'order.length-out-of-range': '{value} is outside {least} to {most}. Check the number and its unit.',
+  'order.number-out-of-range': '{found} is outside {least} to {most}.',
+  'order.not-a-day':
+    '{found} is not a day of the calendar. Write year, month and day, for instance "2027-06-12".',
+  'order.born-after-due':
+    '{found} comes after the day on which the dress is worn. Check the birthday and the due day.',
+  'order.age-twice': 'the birthday and the age in months are both given. Keep one of them.',
+  'order.block-twice': 'a drafted block and a paper block are both given. Keep one of them.',
+  'order.printer-too-far-off':
+    'the test square was further off than {least} to {most}. A printer alone does not err so much: print at 100 %, turn "fit to page" off, and measure again.',
+
+  'order.cloth.same-name':
+    'two cloths are called {name}. Give each a name of its own, since it is printed on the pieces.',
+  'order.cloth.role-twice':
+    'two cloths are to be used for "{role}", {other} already is. Keep it in one of them.',
+  'order.cloth.no-main':
+    'no cloth is used for "main". Write "main" under "use" of the cloth of the bodice; what has no cloth of its own is cut from it too.',
+
+  'order.step.unknown': 'there is no design step "{found}". The steps are: {known}.',
+  'order.step.unknown.near': 'there is no design step "{found}". Is "{near}" meant?',
+  'order.step.twice': 'it stands twice in the list. Put its numbers together in one line.',
+  'order.step.same-kind':
+    '{first} and {second} cannot both be in one dress. Take one out, or give it "off": true.',
+  'order.step.off-absent': "it is switched off, but the order's dress has no such step. Take the line out.",
+
+  'order.param.length': '{found} is not a length. Write for instance "1 1/2", "4 cm" or 1.5.',
+  'order.param.ratio': '{found} is not a number. Write for instance 2.5.',
+  'order.param.count': '{found} is not a whole number. Write for instance 12.',
+  'order.param.choice': '{found} is not known here. Choose one of {choices}.',
+  'order.param.flag': '{found} is neither true nor false. Write one of them without quotation marks.',
+  'order.param.out-of-range': '{value} does not work on her. Take {least} to {most}.',
+  'order.param.no-room':
+    '{value} does not work on her, nor does any other: her measurements leave no room for it.',
+
+  'order.block.tip-outside-chest':
+    'on the {half} the shoulder comes out wider than the chest. Check the shoulder length and the chest girth, or give the chest more ease.',
+  'order.block.armhole-too-shallow':
+    'on the {half} no room is left for an armhole between shoulder and waist. Check the back length and the chest girth.',
+  'order.block.shoulder-too-short':
+    '{half}: the shoulder of {shoulder} cannot fall by {fall}. The fall must be less than the shoulder is long.',
+  'order.block.own-tip-outside-chest':
+    '{half}: the shoulder tip lies {tip} from the centre, the underarm only {chest}. Measure the shoulder and the chest width again.',
+  'order.block.no-side-left':
+    '{half}: the underarm lies {underarm} below the neck point and the waist {waist}, which leaves no side seam. Measure both again.',
+  'order.block.neck-too-deep':
+    '{half}: the neck of {depth} comes down to the underarm at {underarm}. Measure both again.',
+  'order.block.allowance-too-wide':
+    '{half}: taking off an allowance of {allowance} leaves no pattern. Check how wide it is on the paper.',
+  'order.half.front': 'front',
+  'order.half.back': 'back',
+
+  'order.field.order': 'order',
+  'order.field.frockwright': 'version of the form',
+  'order.field.title': 'title',
+  'order.field.dueDay': 'day on which the dress is worn',
+  'order.field.madeOn': 'day printed on the pieces',
+  'order.field.units': 'units',
+  'order.field.ruler': 'ruler for drafting by hand',
+  'order.field.of-cloth': 'cloth {number}, {field}',
+  'order.field.cloths': 'cloths',
+  'order.field.cloths.name': 'name',
+  'order.field.cloths.use': 'used for',
+  'order.field.cloths.width': 'width',
+  'order.field.cloths.usableWidth': 'width without selvedges',
+  'order.field.cloths.shrinkage': 'shrinkage',
+  'order.field.cloths.soldBy': 'sold by',
+  'order.field.cloths.kind': 'kind of cloth',
+  'order.field.block': 'block',
+  'order.field.block.method': 'block, method',
+  'order.field.block.chestEase': 'block, chest ease',
+  'order.field.block.waistEase': 'block, waist ease',
+  'order.field.block.frontShoulderFall': 'block, fall of the front shoulder',
+  'order.field.block.backShoulderFall': 'block, fall of the back shoulder',
+  'order.field.block.backNeckDepth': 'block, depth of the back neck',
+  'order.field.block.tummy': 'block, front longer for the tummy',
+  'order.field.paperBlock': 'paper block',
+  'order.field.paperBlock.front': 'paper block, front',
+  'order.field.paperBlock.back': 'paper block, back',
+  'order.field.paperBlock.neckWidth': 'paper block, neck width',
+  'order.field.paperBlock.neckDepth': 'paper block, neck depth',
+  'order.field.paperBlock.shoulder': 'paper block, shoulder',
+  'order.field.paperBlock.shoulderFall': 'paper block, fall of the shoulder',
+  'order.field.paperBlock.armholeDepth': 'paper block, straight depth of the armhole',
+  'order.field.paperBlock.armholeHollow': 'paper block, hollow of the armhole',
+  'order.field.paperBlock.chestWidth': 'paper block, chest width',
+  'order.field.paperBlock.waistWidth': 'paper block, waist width',
+  'order.field.paperBlock.sideWaistLevel': 'paper block, waist level at the side',
+  'order.field.paperBlock.centreLength': 'paper block, length of the centre',
+  'order.field.paperBlock.seamIncluded': 'paper block, seam allowance included',
+  'order.field.paperBlock.closingIncluded': 'paper block, closing allowance included',
+  'order.field.dress': 'dress',
+  'order.field.dress.step': 'design step',
+  'order.field.dress.off': 'switched off',
+  'order.field.of-step': '{step}, {field}',
+  'order.field.children': 'children',
+  'order.field.name': 'name',
+  'order.field.born': 'birthday',
+  'order.field.ageMonths': 'age in months',
+  'order.field.sex': 'girl or boy',
+  'order.field.measures': 'measurements',
+  'order.field.fit': 'bounds of ease',
+  'order.field.fit.chestEase': 'bounds of chest ease',
+  'order.field.fit.waistEase': 'bounds of waist ease',
+  'order.field.fit.chestEase.from': 'least chest ease',
+  'order.field.fit.chestEase.to': 'most chest ease',
+  'order.field.fit.waistEase.from': 'least waist ease',
+  'order.field.fit.waistEase.to': 'most waist ease',
+  'order.field.allowances': 'allowances',
+  'order.field.allowances.all': 'allowances',
+  'order.field.allowances.main': 'allowances of the main cloth',
+  'order.field.allowances.yoke': 'allowances of the yoke',
+  'order.field.allowances.skirt': 'allowances of the skirt',
+  'order.field.allowances.lining': 'allowances of the lining',
+  'order.field.allowance': 'allowance at the {edge}',
+  'order.edge.bagged': 'edge sewn to the lining and turned',
+  'order.field.paper': 'paper',
+  'order.field.paper.formats': 'formats of paper',
+  'order.field.paper.overlap': 'overlap of the pages',
+  'order.field.paper.printerMeasured': 'measured test square',
+  'order.field.paper.printerMeasured.across': 'measured test square, across',
+  'order.field.paper.printerMeasured.down': 'measured test square, down',
+
+  'order.size.both': 'height {height}, chest {chest}',
+  'order.size.height': 'height {height}',
+  'order.size.chest': 'chest {chest}',
+  'order.size.age': 'for {months} months',
+  'order.not-to-cut': 'DO NOT CUT YET. {cutting}',
+
+  'order.level.stop': 'Cut nothing before this is mended',
+  'order.level.warn': 'Look at this before you cut',
+  'order.level.note': 'Worth knowing',
+  'order.level.ok': 'This fits',
+  'order.level.stop.short': 'stop',
+  'order.level.warn.short': 'look',
+  'order.level.note.short': 'know',
+  'order.level.ok.short': 'fits',
+
+  'order.checks.name': 'Checks',
+  'order.checks.about': '{size}. Drawn {date}.',
+  'order.checks.child': 'For',
+  'order.checks.stops': 'Do not cut: {stops} of the checks found something that must be mended first.',
+  'order.checks.warnings': 'Before you cut, look at what the checks found: {warnings}.',
+  'order.checks.fine': 'All checks fit. Notes worth knowing: {notes}.',
+
+  'order.measures.heading': 'Measurements',
+  'order.measures.about':
+    'What was not measured is filled in from averages. A child may differ from them: measure where it matters.',
+  'order.measures.measure': 'Measurement',
+  'order.measures.value': 'Length',
+  'order.measures.from': 'Where it comes from',
+  'order.measures.measured': 'measured',
+
+  'order.hand.fit': 'Does the rounded draft fit together?',
+  'order.hand.fits':
+    'Yes. With every length rounded to your ruler, the seams still agree, notches meet and pleats come out whole.',
+  'order.hand.fits-not': 'Not everywhere. True these places before you add the allowances:',
+
+  'order.file.pattern': 'pattern at true size, {format}, {count} pages',
+  'order.file.by-hand': 'how to draw the pattern by hand, step by step',
+  'order.file.checks': 'what fits, what to look at, and the measurements',
+  'order.file.cut-list': 'what to cut, and how much cloth for this child alone',
+  'order.file.pieces': 'every piece in a drawing of its own (SVG, true size)',
+  'order.file.party-checks': 'checks of all dresses at a glance',
+  'order.file.party-cut-list': 'what to cut and to buy for all together',
+
+  'order.readme.days': 'To be worn on {due}. Made on {made}.',
+  'order.readme.barred':
+    'DO NOT CUT YET for {names}: the checks found something that must be mended first. Every piece concerned says so too.',
+  'order.readme.begin': 'Begin here',
+  'order.readme.begin.checks': 'Read checks.pdf. Cut nothing before what it asks for is done.',
+  'order.readme.begin.square':
+    'Print the front page of one pattern alone, at 100 %, and measure its squares and lines with a rigid ruler.',
+  'order.readme.begin.print': 'If they are right, print the rest of the pattern on the same printer.',
+  'order.readme.begin.cloth': 'Buy the cloth from one lot, wash or steam it, then cut by the cut list.',
+  'order.readme.party': 'For the whole order',
+  'order.readme.buy': 'Cloth to buy for all dresses together',
+  'order.readme.counts':
+    'Checks: {stops} to mend before cutting, {warnings} to look at, {notes} worth knowing.',
+  'order.readme.folder': 'In the folder "{folder}":',
+} as const;

@@ -1,0 +1,55 @@
+import type { Level } from '../check/index.ts';
+import type { CutPiece } from '../cut/index.ts';
+import { cutDress } from './cut-dress.ts';
+import { type LaidCloths, layCloths } from './lay-cloths.ts';
+import type { Order } from './order.ts';
+import type { OrderProblem } from './problem.ts';
+import { type ChildDress, type Finding, workChild } from './work-child.ts';
+
+/** All that is known of one child's dress before anything is put on paper. */
+export interface ChildReport {
+  readonly name: string;
+  readonly dress: ChildDress;
+  readonly pieces: readonly CutPiece[];
+  readonly cloths: LaidCloths;
+  /** What was found, from the worst down. */
+  readonly findings: readonly Finding[];
+}
+
+export type OrderReport =
+  | { readonly ok: true; readonly children: readonly ChildReport[] }
+  /** Some dress can't be drawn at all; every child was looked at. */
+  | { readonly ok: false; readonly problems: readonly OrderProblem[] };
+
+/** Draws, checks and cuts every dress of the order. `day` is what to print where the order names none. */
+export function checkOrder(order: Order, day: string): OrderReport {
+  const results = order.children.map((child) => workChild(order, child));
+  const problems = results.flatMap((result) => (result.ok ? [] : result.problems));
+  if (problems.length > 0) return { ok: false, problems };
+  const dresses = results.flatMap((result) => (result.ok ? [result.dress] : []));
+  return { ok: true, children: dresses.map((dress) => reportOn(order, dress, order.madeOn ?? day)) };
+}
+
+function reportOn(order: Order, dress: ChildDress, day: string): ChildReport {
+  const pieces = cutDress(order, dress, day);
+  const cloths = layCloths(order, pieces);
+  const tooWide = cloths.problems.map(
+    ({ code, values }): Finding => ({ code, level: 'stop', say: { key: code, values }, todo: null }),
+  );
+  const findings = [...tooWide, ...dress.doubts, ...dress.checks];
+  return {
+    name: dress.child.name,
+    dress,
+    pieces,
+    cloths,
+    findings: LEVELS.flatMap((level) => findings.filter((finding) => finding.level === level)),
+  };
+}
+
+/** From the worst down. */
+export const LEVELS = ['stop', 'warn', 'note', 'ok'] as const satisfies readonly Level[];
+
+export const countOf = (findings: readonly Finding[], level: Level): number =>
+  findings.filter((finding) => finding.level === level).length;
+
+export const mustNotBeCut = ({ findings }: ChildReport): boolean => countOf(findings, 'stop') > 0;

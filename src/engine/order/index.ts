@@ -1,0 +1,13 @@
+export { type ChildReport, checkOrder, LEVELS, type OrderReport } from './check-order.ts';
+export {
+  makePack,
+  type Pack,
+  type PackDocument,
+  type PackResult,
+  type PackStep,
+  type PackTools,
+} from './make-pack.ts';
+export type { Order, OrderChild } from './order.ts';
+export type { OrderProblem } from './problem.ts';
+export { LARGEST_ORDER, type ReadOrder, readOrder } from './read-order.ts';
+export type { Finding } from './work-child.ts';

@@ -1,0 +1,58 @@
+import type { BlockChoice } from '../block/index.ts';
+import type { BodyInput } from '../body/index.ts';
+import type { EaseBounds } from '../check/index.ts';
+import type { OwnAllowances } from '../cut/index.ts';
+import type { ChosenStep } from '../design/index.ts';
+import type { Cloth } from '../lay/index.ts';
+import type { ClothRole } from '../piece/index.ts';
+import type { Paper, PrinterError } from '../sheet/index.ts';
+import type { Ruler, UnitSystem } from '../units/index.ts';
+import type { OrderPath } from './path.ts';
+import type { ClothKind } from './schema.ts';
+
+/** An order ready to be worked: every length in mm, everything that it leaves out filled in. */
+export interface Order {
+  readonly title: string;
+  /** Days are plain calendar days, `2027-06-12`. */
+  readonly dueDay: string;
+  /** Printed on the pieces; null for the day on which the pack is made. */
+  readonly madeOn: string | null;
+  readonly units: UnitSystem;
+  /** What the hand-drafting sheets are rounded to. */
+  readonly ruler: Ruler;
+  readonly cloths: readonly OrderCloth[];
+  readonly children: readonly OrderChild[];
+  /** The maker's own bounds; null for the published range. */
+  readonly fit: { readonly [K in keyof EaseBounds]: EaseBounds[K] | null };
+  readonly allowances: OwnAllowances;
+  readonly papers: readonly Paper[];
+  readonly printer: PrinterError | null;
+}
+
+/** A cloth with the parts of the dress that are cut from it. */
+export interface OrderCloth extends Cloth {
+  readonly roles: readonly ClothRole[];
+  readonly kind: ClothKind | null;
+}
+
+export interface OrderChild {
+  /** As written, unless another child of the order has the same name. */
+  readonly name: string;
+  readonly body: BodyInput;
+  readonly block: PlacedBlock;
+  readonly steps: readonly PlacedStep[];
+  readonly path: OrderPath;
+}
+
+/** A block with the place in the file that says it; `paths` where single numbers of it stand elsewhere. */
+export interface PlacedBlock {
+  readonly choice: BlockChoice;
+  readonly path: OrderPath;
+  readonly paths: Readonly<Record<string, OrderPath>>;
+}
+
+/** A step of one child's dress, with the places in the file from which it and its numbers come. */
+export interface PlacedStep extends ChosenStep {
+  readonly path: OrderPath;
+  readonly paths: Readonly<Record<string, OrderPath>>;
+}

@@ -1,0 +1,41 @@
+import type { OrderPath } from './path.ts';
+import { fieldProblem, type OrderPlace, type OrderProblem } from './problem.ts';
+import { shown } from './shown.ts';
+
+/** No field holds a longer text. */
+const LONGEST_TEXT = 200;
+
+/**
+ * What no order may hold, whatever its form: control characters, texts without end, and field names that mean
+ * something to the language this program is written in and would be passed over by the reader of the form.
+ */
+export function plainTextProblems(
+  order: unknown,
+  placeOf: (path: OrderPath) => OrderPlace,
+): readonly OrderProblem[] {
+  const problems: OrderProblem[] = [];
+  const look = (value: unknown, path: OrderPath): void => {
+    if (typeof value === 'string') problems.push(...textProblems(value, placeOf(path)));
+    else if (Array.isArray(value)) for (const [i, item] of value.entries()) look(item, [...path, i]);
+    else if (typeof value === 'object' && value !== null) {
+      for (const [name, inside] of Object.entries(value)) {
+        if (name in Object.prototype || hasControl(name)) {
+          problems.push(fieldProblem(placeOf(path), 'order.forbidden-field', { found: shown(name) }));
+        } else look(inside, [...path, name]);
+      }
+    }
+  };
+  look(order, []);
+  return problems;
+}
+
+function textProblems(text: string, at: OrderPlace): readonly OrderProblem[] {
+  if (text.length > LONGEST_TEXT) {
+    return [fieldProblem(at, 'order.too-long', { found: shown(text), most: LONGEST_TEXT })];
+  }
+  return hasControl(text) ? [fieldProblem(at, 'order.control-character', { found: shown(text) })] : [];
+}
+
+/** Control characters, and the marks that turn the direction of text around and so can hide what it says. */
+const hasControl = (text: string): boolean =>
+  /[\p{Cc}\u{202a}-\u{202e}\u{2066}-\u{2069}]|[\p{Cs}]/u.test(text);

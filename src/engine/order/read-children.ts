@@ -1,0 +1,151 @@
+import type { BlockChoice, OwnBlock, OwnHalf } from '../block/index.ts';
+import { type BodyInput, MEASURE_IDS, type Measured } from '../body/index.ts';
+import { type Day, monthsBetween, readDay } from './day.ts';
+import { mergeSteps, readSteps } from './merge-steps.ts';
+import type { OrderChild, PlacedBlock } from './order.ts';
+import { fieldProblem, type OrderPlace, type OrderProblem } from './problem.ts';
+import type { LengthReader } from './read-lengths.ts';
+import type { ChildFile, OrderFile, OWN_FIELDS, PaperBlockFile } from './schema.ts';
+import { shown } from './shown.ts';
+
+export interface ReadChildren {
+  readonly children: readonly OrderChild[];
+  readonly problems: readonly OrderProblem[];
+}
+
+/**
+ * Reads the children, each with the order's block and dress and her own over them. An age is counted on the day on
+ * which the dress is worn: that is when it must fit.
+ */
+export function readChildren(
+  order: OrderFile,
+  dueDay: Day | null,
+  names: readonly string[],
+  reader: LengthReader,
+): ReadChildren {
+  const problems: OrderProblem[] = [];
+  const whole: OrderPlace = { child: null, path: [] };
+  const party = readSteps({ steps: order.dress, at: whole });
+  problems.push(...party.problems);
+  const partyBlock = readBlock(order, whole, null, reader, problems);
+
+  const children = order.children.map((file, i): OrderChild => {
+    const name = names[i] ?? file.name;
+    const at: OrderPlace = { child: name, path: ['children', i] };
+    const own = readSteps({ steps: file.dress ?? [], at });
+    const merged = mergeSteps(party.steps, own.steps, at);
+    problems.push(...own.problems, ...merged.problems);
+    return {
+      name,
+      body: readBody(file, at, dueDay, reader, problems),
+      block: readBlock(file, at, partyBlock, reader, problems),
+      steps: merged.steps,
+      path: at.path,
+    };
+  });
+  return { children, problems };
+}
+
+function readBody(
+  file: ChildFile,
+  at: OrderPlace,
+  dueDay: Day | null,
+  reader: LengthReader,
+  problems: OrderProblem[],
+): BodyInput {
+  const measured: { -readonly [K in keyof Measured]: Measured[K] } = {};
+  for (const id of MEASURE_IDS) {
+    const given = file.measures?.[id];
+    if (given === undefined) continue;
+    const mm = reader.anyLength({ ...at, path: [...at.path, 'measures', id] }, given);
+    if (mm !== null) measured[id] = mm;
+  }
+  return { ageMonths: ageOf(file, at, dueDay, problems), sex: file.sex ?? 'girl', measured };
+}
+
+function ageOf(file: ChildFile, at: OrderPlace, dueDay: Day | null, problems: OrderProblem[]): number | null {
+  const born = { ...at, path: [...at.path, 'born'] };
+  if (file.born !== undefined && file.ageMonths !== undefined) {
+    problems.push(fieldProblem(born, 'order.age-twice'));
+    return null;
+  }
+  if (file.born === undefined) return file.ageMonths ?? null;
+  const day = readDay(file.born);
+  if (day === null) {
+    problems.push(fieldProblem(born, 'order.not-a-day', { found: shown(file.born) }));
+    return null;
+  }
+  if (dueDay === null) return null;
+  const months = monthsBetween(day, dueDay);
+  if (months >= 0) return months;
+  problems.push(fieldProblem(born, 'order.born-after-due', { found: file.born }));
+  return null;
+}
+
+/** The block that an order or a child asks for; a child's numbers go over those of the order's drafted block. */
+function readBlock(
+  { block, paperBlock }: Pick<ChildFile, 'block' | 'paperBlock'>,
+  at: OrderPlace,
+  party: PlacedBlock | null,
+  reader: LengthReader,
+  problems: OrderProblem[],
+): PlacedBlock {
+  if (block !== undefined && paperBlock !== undefined) {
+    problems.push(fieldProblem({ ...at, path: [...at.path, 'paperBlock'] }, 'order.block-twice'));
+  }
+  if (paperBlock !== undefined) {
+    const path = [...at.path, 'paperBlock'];
+    return {
+      choice: { kind: 'own', own: readPaperBlock(paperBlock, { ...at, path }, reader) },
+      path,
+      paths: {},
+    };
+  }
+  const path = [...at.path, 'block'];
+  const before = party?.choice.kind === 'drafted' ? party : null;
+  if (block === undefined && party !== null) return party;
+  const own = Object.fromEntries(
+    Object.entries(block ?? {}).flatMap(([name, value]) => (value === undefined ? [] : [[name, value]])),
+  );
+  const given = before?.choice.kind === 'drafted' ? { ...before.choice.given, ...own } : own;
+  const choice: BlockChoice = { kind: 'drafted', given };
+  const paths = Object.fromEntries(Object.keys(own).map((name) => [name, [...path, name]]));
+  return { choice, path, paths: { ...before?.paths, ...paths } };
+}
+
+/** No side of a child's bodice is longer than this, mm; what does not fit together the block room says. */
+const LONGEST_SIDE = 800;
+/** Seam allowances on paper blocks go up to 1 in, those of a closing to 2 in (common practice, no source). */
+const WIDEST_ALLOWANCE = 60;
+
+function readPaperBlock(file: PaperBlockFile, at: OrderPlace, reader: LengthReader): OwnBlock {
+  const half = (side: 'front' | 'back'): OwnHalf => {
+    const read = (field: (typeof OWN_FIELDS)[number]): number => {
+      const least = field === 'armholeHollow' || field === 'shoulderFall' ? 0 : 5;
+      return reader.length({ ...at, path: [...at.path, side, field] }, file[side][field], [
+        least,
+        LONGEST_SIDE,
+      ]);
+    };
+    return {
+      neckWidth: read('neckWidth'),
+      neckDepth: read('neckDepth'),
+      shoulder: read('shoulder'),
+      shoulderFall: read('shoulderFall'),
+      armholeDepth: read('armholeDepth'),
+      armholeHollow: read('armholeHollow'),
+      chestWidth: read('chestWidth'),
+      waistWidth: read('waistWidth'),
+      sideWaistLevel: read('sideWaistLevel'),
+      centreLength: read('centreLength'),
+    };
+  };
+  const allowance = (field: 'seamIncluded' | 'closingIncluded'): number =>
+    reader.length({ ...at, path: [...at.path, field] }, file[field] ?? 0, [0, WIDEST_ALLOWANCE]);
+  return {
+    front: half('front'),
+    back: half('back'),
+    seamIncluded: allowance('seamIncluded'),
+    closingIncluded: allowance('closingIncluded'),
+  };
+}

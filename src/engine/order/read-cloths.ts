@@ -1,0 +1,86 @@
+import type { SellingUnit } from '../lay/index.ts';
+import type { ClothRole } from '../piece/index.ts';
+import type { UnitSystem } from '../units/index.ts';
+import type { OrderCloth } from './order.ts';
+import { fieldProblem, type OrderPlace, type OrderProblem } from './problem.ts';
+import type { LengthReader } from './read-lengths.ts';
+import type { ClothFile } from './schema.ts';
+import { shown } from './shown.ts';
+
+/** Ribbon loom to the widest net: 10 cm to 4 m (common practice, no source). */
+const WIDTHS: readonly [number, number] = [100, 4000];
+
+/** A selvedge is 1 to 1.5 cm wide on each side (common practice, no source). */
+const SELVEDGE = 12;
+
+/** In hundredths. Rayon takes up to 10 (a laundering handout); more is a slip of the pen. */
+const MOST_SHRINKAGE = 20;
+
+const SOLD_BY = {
+  '1/8 yd': 'eighth-yard',
+  '1/4 yd': 'quarter-yard',
+  '10 cm': 'ten-centimetres',
+  '50 cm': 'half-metre',
+} as const satisfies Record<NonNullable<ClothFile['soldBy']>, SellingUnit>;
+
+export interface ReadCloths {
+  readonly cloths: readonly OrderCloth[];
+  readonly problems: readonly OrderProblem[];
+}
+
+/** Reads the cloths; each has a name of its own, and every role is filled once, the main one for certain. */
+export function readCloths(files: readonly ClothFile[], units: UnitSystem, reader: LengthReader): ReadCloths {
+  const problems: OrderProblem[] = [];
+  const cloths: OrderCloth[] = [];
+  for (const [i, file] of files.entries()) {
+    const at = (...path: readonly (string | number)[]): OrderPlace => ({
+      child: null,
+      path: ['cloths', i, ...path],
+    });
+    const name = file.name.trim().normalize('NFC');
+    if (cloths.some((other) => sameWord(other.name, name))) {
+      problems.push(fieldProblem(at('name'), 'order.cloth.same-name', { name }));
+    }
+    for (const [k, role] of file.use.entries()) {
+      const rival = cloths.find((other) => other.roles.includes(role));
+      if (rival !== undefined || file.use.indexOf(role) < k) {
+        problems.push(
+          fieldProblem(at('use', k), 'order.cloth.role-twice', { role, other: rival?.name ?? name }),
+        );
+      }
+    }
+    const shrinkage = file.shrinkage ?? 0;
+    if (shrinkage < 0 || shrinkage > MOST_SHRINKAGE) {
+      const values = { found: shown(shrinkage), least: 0, most: MOST_SHRINKAGE };
+      problems.push(fieldProblem(at('shrinkage'), 'order.number-out-of-range', values));
+    }
+    const width = reader.length(at('width'), file.width, WIDTHS);
+    cloths.push({
+      name,
+      roles: file.use,
+      usableWidth:
+        file.usableWidth === undefined
+          ? width - 2 * SELVEDGE
+          : reader.length(at('usableWidth'), file.usableWidth, [
+              WIDTHS[0] - 2 * SELVEDGE,
+              Math.max(width, WIDTHS[0]),
+            ]),
+      shrinkage: shrinkage / 100,
+      unit: SOLD_BY[file.soldBy ?? (units === 'in' ? '1/8 yd' : '10 cm')],
+      kind: file.kind ?? null,
+    });
+  }
+  if (cloths.every((cloth) => !cloth.roles.includes('main'))) {
+    problems.push(fieldProblem({ child: null, path: ['cloths'] }, 'order.cloth.no-main'));
+  }
+  return { cloths, problems };
+}
+
+const sameWord = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
+
+/** The cloth of a role; one that no cloth names is cut from the main cloth. */
+export function clothOf(cloths: readonly OrderCloth[], role: ClothRole): OrderCloth {
+  const cloth = cloths.find((c) => c.roles.includes(role)) ?? cloths.find((c) => c.roles.includes('main'));
+  if (cloth === undefined) throw new Error('An order has a main cloth.');
+  return cloth;
+}

@@ -1,0 +1,154 @@
+import * as v from 'valibot';
+import { BLOCK_PARAMS, type OwnHalf } from '../block/index.ts';
+import { MEASURE_IDS } from '../body/index.ts';
+import { ALLOWANCES } from '../cut/index.ts';
+import type { ClothRole } from '../piece/index.ts';
+import { VERSION_FIELD } from './migrate.ts';
+
+/**
+ * The form of an order file, newest version. Only the form: lengths are read, and numbers are held against each
+ * other and against the child, in `read-order.ts`. The message of a schema is the code of what it wants, see
+ * `form-problems.ts`; the message of a table is the list of its fields.
+ */
+
+/** Every text of an order; longer ones are slips, and would not fit on a piece. */
+export const LONGEST_NAME = 80;
+
+const table = <E extends v.ObjectEntries>(entries: E) =>
+  v.pipe(
+    v.custom<Record<string, unknown>>(
+      (value) => typeof value === 'object' && value !== null && !Array.isArray(value),
+      'table',
+    ),
+    v.strictObject(entries, Object.keys(entries).join(' ')),
+  );
+
+/** A table whose fields are all optional and of one kind. */
+const tableOf = <K extends string, S extends v.GenericSchema>(names: readonly K[], field: S) =>
+  table(
+    Object.fromEntries(names.map((name) => [name, v.optional(field)])) as Record<
+      K,
+      v.OptionalSchema<S, undefined>
+    >,
+  );
+
+const list = <S extends v.GenericSchema>(item: S, most: number) =>
+  v.pipe(v.array(item, 'list'), v.minLength(1, 'not-empty'), v.maxLength(most, 'too-many'));
+
+const name = v.pipe(
+  v.string('text'),
+  v.regex(/\S/u, 'not-blank'),
+  v.check((text) => [...text].length <= LONGEST_NAME, 'too-long'),
+);
+const text = v.string('text');
+/** Read later, in the units of the order. */
+const length = v.union([v.string(), v.number()], 'length');
+const number = v.pipe(v.number('number'), v.finite('number'));
+const flag = v.boolean('flag');
+const scalar = v.union([v.string(), v.number(), v.boolean()], 'scalar');
+const range = table({ from: length, to: length });
+
+export const CLOTH_ROLES = ['main', 'yoke', 'skirt', 'lining'] as const satisfies readonly ClothRole[];
+
+export const CLOTH_KINDS = [
+  'satin',
+  'taffeta',
+  'net',
+  'lace',
+  'organza',
+  'chiffon',
+  'velvet',
+  'cotton',
+  'crepe',
+  'lining',
+] as const;
+export type ClothKind = (typeof CLOTH_KINDS)[number];
+
+const cloth = table({
+  name,
+  use: list(v.picklist(CLOTH_ROLES, 'choice'), CLOTH_ROLES.length),
+  width: length,
+  usableWidth: v.optional(length),
+  shrinkage: v.optional(number),
+  soldBy: v.optional(v.picklist(['1/8 yd', '1/4 yd', '10 cm', '50 cm'], 'choice')),
+  kind: v.optional(v.picklist(CLOTH_KINDS, 'choice')),
+});
+
+const block = tableOf(Object.keys(BLOCK_PARAMS) as (keyof typeof BLOCK_PARAMS)[], scalar);
+
+/** What is measured on one half of a paper block, in the order in which it is asked for. */
+export const OWN_FIELDS = [
+  'neckWidth',
+  'neckDepth',
+  'shoulder',
+  'shoulderFall',
+  'armholeDepth',
+  'armholeHollow',
+  'chestWidth',
+  'waistWidth',
+  'sideWaistLevel',
+  'centreLength',
+] as const satisfies readonly (keyof OwnHalf)[];
+
+const ownHalf = table(
+  Object.fromEntries(OWN_FIELDS.map((field) => [field, length])) as Record<
+    (typeof OWN_FIELDS)[number],
+    typeof length
+  >,
+);
+const paperBlock = table({
+  front: ownHalf,
+  back: ownHalf,
+  seamIncluded: v.optional(length),
+  closingIncluded: v.optional(length),
+});
+
+/** A design step with its numbers; which numbers there are, the step itself says. */
+const step = v.objectWithRest({ step: text, off: v.optional(flag) }, scalar, 'table');
+const MOST_STEPS = 40;
+
+const child = table({
+  name,
+  born: v.optional(text),
+  ageMonths: v.optional(number),
+  sex: v.optional(v.picklist(['girl', 'boy'], 'choice')),
+  measures: v.optional(tableOf(MEASURE_IDS, length)),
+  block: v.optional(block),
+  paperBlock: v.optional(paperBlock),
+  dress: v.optional(list(step, MOST_STEPS)),
+});
+
+export const ALLOWANCE_KINDS = (Object.keys(ALLOWANCES) as (keyof typeof ALLOWANCES)[]).filter(
+  (kind) => kind !== 'fold',
+);
+const allowances = tableOf(['all', ...CLOTH_ROLES], tableOf(ALLOWANCE_KINDS, length));
+
+const paper = table({
+  formats: list(v.picklist(['A4', 'Letter', 'A3', 'A0', '36 in roll'], 'choice'), 5),
+  overlap: v.optional(length),
+  printerMeasured: v.optional(table({ across: length, down: length })),
+});
+
+export const ORDER_SCHEMA = table({
+  [VERSION_FIELD]: v.number(),
+  title: name,
+  dueDay: text,
+  madeOn: v.optional(text),
+  units: v.picklist(['in', 'cm'], 'choice'),
+  ruler: v.optional(v.picklist(['1/16 in', '1/8 in', '1/4 in', '1 mm', '5 mm'], 'choice')),
+  cloths: list(cloth, 12),
+  block: v.optional(block),
+  paperBlock: v.optional(paperBlock),
+  dress: list(step, MOST_STEPS),
+  children: list(child, 60),
+  fit: v.optional(tableOf(['chestEase', 'waistEase'], range)),
+  allowances: v.optional(allowances),
+  paper: v.optional(paper),
+});
+
+/** An order as it is written, with lengths still as the maker typed them. */
+export type OrderFile = v.InferOutput<typeof ORDER_SCHEMA>;
+export type ChildFile = OrderFile['children'][number];
+export type ClothFile = OrderFile['cloths'][number];
+export type PaperBlockFile = NonNullable<OrderFile['paperBlock']>;
+export type StepFile = OrderFile['dress'][number];

@@ -1,0 +1,123 @@
+import { BLOCK_PARAMS } from '../block/index.ts';
+import { type Body, completeBody, problemSaying } from '../body/index.ts';
+import { type Check, type CheckInput, checkGarment, type EaseBounds, type Level } from '../check/index.ts';
+import type { DraftPart } from '../construct/index.ts';
+import { designDress } from '../design/index.ts';
+import type { ClothRole, Garment } from '../piece/index.ts';
+import type { Ruler } from '../units/index.ts';
+import type { Saying } from '../words/index.ts';
+import { bodyProblem, dressProblem } from './dress-problems.ts';
+import type { Order, OrderChild } from './order.ts';
+import type { OrderProblem } from './problem.ts';
+import { clothOf } from './read-cloths.ts';
+import { CLOTH_ROLES } from './schema.ts';
+
+/** One thing that was found about a child's dress, from whichever room it comes. */
+export interface Finding {
+  readonly code: string;
+  readonly level: Level;
+  readonly say: Saying;
+  readonly todo: Saying | null;
+}
+
+/** A child's dress drawn and checked, exactly and once more as a hand with the maker's ruler draws it. */
+export interface ChildDress {
+  readonly child: OrderChild;
+  readonly body: Body;
+  readonly garment: Garment;
+  readonly checks: readonly Check[];
+  /** What is worth a second look about her measurements. */
+  readonly doubts: readonly Finding[];
+  /** Null where rounding alone makes the dress impossible: then it can't be drawn by hand with this ruler. */
+  readonly byHand: DressByHand | null;
+}
+
+export interface DressByHand {
+  readonly draft: readonly DraftPart[];
+  /** Whether the rounded pieces still fit together. */
+  readonly checks: readonly Check[];
+}
+
+export type ChildResult =
+  | { readonly ok: true; readonly dress: ChildDress }
+  | { readonly ok: false; readonly problems: readonly OrderProblem[] };
+
+/** The way of one child: her body, her dress, the checks. Refuses measures and designs that can't be. */
+export function workChild(order: Order, child: OrderChild): ChildResult {
+  const completed = completeBody(child.body);
+  if (!completed.ok) {
+    const stops = completed.problems.filter(({ level }) => level === 'stop');
+    return { ok: false, problems: stops.map((problem) => bodyProblem(child, problem)) };
+  }
+  const { body } = completed;
+  const exact = drawDress(order, child, body, null);
+  if (!exact.ok)
+    return { ok: false, problems: exact.problems.map((problem) => dressProblem(child, problem)) };
+  const ruled = drawDress(order, child, body, order.ruler);
+  return {
+    ok: true,
+    dress: {
+      child,
+      body,
+      garment: exact.garment,
+      checks: checkGarment(checkInput(order, body, exact.garment)),
+      doubts: completed.warnings.map((problem) => ({
+        code: problem.code,
+        level: problem.level,
+        say: problemSaying(problem, child.name),
+        todo: null,
+      })),
+      byHand: ruled.ok
+        ? {
+            draft: ruled.draft,
+            checks: checkGarment(checkInput(order, body, ruled.garment)).filter(({ code }) =>
+              FITS_TOGETHER.includes(code),
+            ),
+          }
+        : null,
+    },
+  };
+}
+
+/**
+ * What rounding can spoil: whether the pieces fit each other. Whether they fit the child, the exact draft says; and a
+ * lining is traced from the finished pieces, so it follows them.
+ */
+const FITS_TOGETHER: readonly Check['code'][] = [
+  'outline-closed',
+  'outline-simple',
+  'seam-lengths',
+  'notches-meet',
+  'pleats-whole',
+];
+
+export function drawDress(
+  order: Order,
+  child: OrderChild,
+  body: Body,
+  ruler: Ruler | null,
+): ReturnType<typeof designDress> {
+  const widths = CLOTH_ROLES.map((role) => [role, clothOf(order.cloths, role).usableWidth] as const);
+  return designDress({
+    body,
+    block: child.block.choice,
+    steps: child.steps,
+    clothWidth: Object.fromEntries(widths) as Record<ClothRole, number>,
+    units: order.units,
+    ruler,
+  });
+}
+
+export function checkInput(order: Order, body: Body, garment: Garment): CheckInput {
+  const netCloths = CLOTH_ROLES.filter((role) => clothOf(order.cloths, role).kind === 'net');
+  return { garment, body, bounds: easeBounds(order, body), netCloths };
+}
+
+/** The maker's own bounds, or all that the published methods and shops allow. */
+function easeBounds(order: Order, body: Body): EaseBounds {
+  const context = { body, method: 'sixth-of-neck' } as const;
+  return {
+    chestEase: order.fit.chestEase ?? BLOCK_PARAMS.chestEase.range(context),
+    waistEase: order.fit.waistEase ?? BLOCK_PARAMS.waistEase.range(context),
+  };
+}
