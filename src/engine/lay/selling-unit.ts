@@ -19,7 +19,7 @@ const FLOAT_SLACK = 1e-6;
 /** The shop's length that is at least `mm`; never down, as cloth that is short is wasted. */
 export function roundUpToUnit(mm: number, unit: SellingUnit): number {
   const { step } = SELLING_UNITS[unit];
-  return Math.ceil((mm - FLOAT_SLACK) / step) * step;
+  return Math.max(0, Math.ceil((mm - FLOAT_SLACK) / step)) * step;
 }
 
 /** `1 5/8 yd`, `2.4 m`: a length that `roundUpToUnit` gave, as it is asked for in the shop. */

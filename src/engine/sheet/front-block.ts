@@ -20,8 +20,10 @@ const ABOUT = 4;
 const CALL = 6;
 const STEP = 4;
 const GUTTER = 7;
+/** From that line to the edge: half its end ticks and a little, mm. */
+const LINE_EDGE = 4.5;
 /** Room at the right edge for the check line that runs down. */
-const SIDE_LINE = 10;
+const SIDE_LINE = 12;
 
 /**
  * The head of a set of sheets: who it is for, the test squares, the check lines both ways, what to do. `alone` says
@@ -57,8 +59,8 @@ export function frontHead(width: number, height: number, alone: boolean, facts: 
   y += Math.max(SQUARES_SIDE, advice.height) + 7;
 
   if (alone) {
-    marks.push(...checkLine(0, y, checkLineIn(wide - 1, units), false, ink));
-    marks.push(...checkLine(width - 2, top, checkLineIn(height - top, units), true, ink));
+    marks.push(...checkLine(0, y, checkLineIn(wide, units), false, ink));
+    marks.push(...checkLine(width - LINE_EDGE, top, checkLineIn(height - top, units), true, ink));
     y += 10;
   }
   return { marks, height: y };

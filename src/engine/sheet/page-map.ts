@@ -1,4 +1,4 @@
-import { type Path, type Point, pathMap } from '../geometry/index.ts';
+import { type Path, type Point, pathBounds, pathMap } from '../geometry/index.ts';
 import type { Drawn } from './drawn.ts';
 import type { Mark } from './scene.ts';
 import { boxAt, circlePath, rectanglePath, stroke } from './shapes.ts';
@@ -17,8 +17,15 @@ const NUMBER = 3.6;
 
 /** The large sheet drawn small to fit a box: the pages with their names, the pieces with their numbers. */
 export function pageMap(facts: MapFacts, width: number, height: number): Drawn {
-  const right = Math.max(...facts.pages.map((page) => page.x)) + facts.pageWidth;
-  const foot = Math.max(...facts.pages.map((page) => page.y)) + facts.pageHeight;
+  const boxes = facts.pieces.map(({ outline }) => pathBounds(outline));
+  const right = Math.max(
+    ...facts.pages.map((page) => page.x + facts.pageWidth),
+    ...boxes.map((box) => box.maxX),
+  );
+  const foot = Math.max(
+    ...facts.pages.map((page) => page.y + facts.pageHeight),
+    ...boxes.map((box) => box.maxY),
+  );
   const k = Math.min(width / right, height / foot);
   const nameSize = Math.min(5, Math.max(2.6, facts.pageWidth * k * 0.22));
   const pages = facts.pages.map((page) =>

@@ -49,7 +49,7 @@ const FOOT_ROOM = 14;
 /** The front page: share of its width for the map, room for a caption and for the check line down the side, mm. */
 const MAP_SHARE = 0.52;
 const CAPTION_ROOM = 8;
-const SIDE_ROOM = 10;
+const SIDE_ROOM = 12;
 
 /**
  * Lays out a child's pieces on the paper that she has: on small formats a front page and the pages to join, on large

@@ -38,7 +38,7 @@ export function textMark(text: string, at: Point, look: TextLook): TextMark {
  * so that dates and names with a slash stay as they are.
  */
 function withRealFractions(text: string): string {
-  return text.replace(/(?<![\d/])(\d{1,2})\/(\d{1,2})(?=[ \u00a0](?:in|yd)\b)/g, '$1\u2044$2');
+  return text.replace(/(?<![\d/])(\d{1,2})\/(\d{1,2})(?= (?:in|yd)\b)/g, '$1\u2044$2');
 }
 
 /** Lines of text under one another, the first baseline at `at`. */
@@ -74,10 +74,10 @@ export function wrapText(
     line = pieces.at(-1) ?? '';
   }
   if (line !== '' || lines.length === 0) lines.push(line);
-  return lines;
+  return lines.map((text) => text.replaceAll(NO_BREAK, ' '));
 }
 
-/** `2 9/16 in` and `52 cm` stay on one line: their spaces become no-break spaces. */
+/** `2 9/16 in` and `52 cm` stay on one line: their spaces are no-break spaces while the lines are broken. */
 function lengthsKept(text: string): string {
   return text
     .replace(/(?<=\d) (?=\d+\/\d+\b)/g, NO_BREAK)

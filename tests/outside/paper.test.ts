@@ -1,0 +1,304 @@
+import { describe, expect, test } from 'vitest';
+import { type Point, pathFlatten } from '../../src/engine/geometry/index.ts';
+import {
+  drawPiece,
+  type GroupMark,
+  handSheetPages,
+  type Mark,
+  type Page,
+  type PaperName,
+  pageSvg,
+  paperOf,
+  patternSheets,
+  piecePage,
+} from '../../src/engine/sheet/index.ts';
+import { createTextMeasure, loadFonts, writePdf } from '../../src/pdf/index.ts';
+import { bodiceFront, cutPiece, dressOf, yokeFront } from '../fixtures/cut-pieces.ts';
+import { judgedBy, runOn } from './judges.ts';
+import { type Box, boxOf, type ReadPage, type ReadPath, readPdf } from './pdf-reading.ts';
+
+const fonts = await loadFonts();
+const ink = { units: 'in', measure: createTextMeasure(fonts) } as const;
+const settings = { title: 'Sheets', creationDate: new Date('2026-03-14T00:00:00Z'), fonts };
+const wearer = { child: 'Adaeze', size: '4 years', date: '14 March 2026' };
+
+const sheetsOf = (pieces: ReturnType<typeof dressOf>, name: PaperName) =>
+  patternSheets({ ...wearer, pieces, paper: paperOf(name), printer: null, ink });
+
+const isGroup = (mark: Mark): mark is GroupMark => mark.kind === 'group';
+
+/** The frame that lays a piece on the large sheet, found by the outline that the drawing carries. */
+function frameOf(pages: readonly Page[], piece: ReturnType<typeof bodiceFront>): GroupMark['frame'] {
+  for (const page of pages) {
+    for (const window of page.marks.filter(isGroup)) {
+      for (const group of window.marks.filter(isGroup)) {
+        if (group.marks.some((m) => m.kind === 'hatch' && m.outline === piece.cuttingLine))
+          return group.frame;
+      }
+    }
+  }
+  throw new Error(`${piece.label.title} is on no page.`);
+}
+
+/** 'B3' is row 1, column 2; where its window begins on the large sheet. */
+function cornerOf(name: string, step: { readonly x: number; readonly y: number }): Point {
+  const [, letter = '', number = ''] = /^([A-Z])(\d+)$/.exec(name) ?? [];
+  return { x: (Number(number) - 1) * step.x, y: (letter.charCodeAt(0) - 65) * step.y };
+}
+
+const contains = (box: Box, p: Point, slack: number): boolean =>
+  p.x >= box.minX - slack && p.x <= box.maxX + slack && p.y >= box.minY - slack && p.y <= box.maxY + slack;
+
+function distanceToRun(p: Point, run: readonly Point[]): number {
+  let best = Number.POSITIVE_INFINITY;
+  for (const [i, a] of run.entries()) {
+    const b = run[i + 1];
+    if (b === undefined) continue;
+    const [dx, dy] = [b.x - a.x, b.y - a.y];
+    const length2 = dx * dx + dy * dy;
+    const t = length2 === 0 ? 0 : Math.max(0, Math.min(1, ((p.x - a.x) * dx + (p.y - a.y) * dy) / length2));
+    best = Math.min(best, Math.hypot(p.x - a.x - t * dx, p.y - a.y - t * dy));
+  }
+  return best;
+}
+
+const isHeavy = (path: ReadPath): boolean =>
+  path.painted === 'stroke' && Math.abs(path.lineWidth - 0.6) < 1e-3;
+
+/** Whether a heavy line passes through the place on this page and is not cut off there. */
+const isDrawnAt = (page: ReadPage, p: Point): boolean =>
+  page.paths.some(
+    (path) =>
+      isHeavy(path) &&
+      path.clips.every((clip) => contains(clip, p, 1e-3)) &&
+      path.runs.some((run) => distanceToRun(p, run) < 0.02),
+  );
+
+describe('every point of every cutting line, read back by PDF.js', () => {
+  const cases: [PaperName, number][] = [
+    ['a4', 1],
+    ['a4', 1.37],
+    ['letter', 0.8],
+    ['a3', 1.2],
+    ['a0', 1.2],
+    ['roll-36', 1],
+  ];
+  test.each(cases)('is printed in its place within the margins: %s, size %d', async (name, k) => {
+    const pieces = dressOf(k);
+    const sheets = sheetsOf(pieces, name);
+    const read = await readPdf(await writePdf(sheets.pages, settings));
+    const paper = paperOf(name);
+    const { margin, format } = paper;
+    const overlap = format.joined ? paper.overlap : 0;
+    const step = { x: format.width - 2 * margin - overlap, y: format.height - 2 * margin - overlap };
+    const tiles = sheets.pages.flatMap((page, i) => {
+      const shown = read[i];
+      return /^[A-Z]\d+$/.test(page.name) && shown !== undefined
+        ? [{ corner: cornerOf(page.name, step), shown }]
+        : [];
+    });
+    expect(tiles).toHaveLength(sheets.tiles);
+    for (const piece of pieces) {
+      const { a, b, c, d, e, f } = frameOf(sheets.pages, piece);
+      for (const p of pathFlatten(piece.cuttingLine, 0.5)) {
+        const onSheet = { x: a * p.x + c * p.y + e, y: b * p.x + d * p.y + f };
+        const isPrinted = tiles.some(({ corner, shown }) => {
+          const here = { x: onSheet.x - corner.x + margin, y: onSheet.y - corner.y + margin };
+          const printable = {
+            minX: margin,
+            minY: margin,
+            maxX: shown.width - margin,
+            maxY: shown.height - margin,
+          };
+          return contains(printable, here, 1e-3) && isDrawnAt(shown, here);
+        });
+        expect(isPrinted, `${piece.label.title} at ${onSheet.x}, ${onSheet.y}`).toBe(true);
+      }
+    }
+  });
+});
+
+test('nothing is printed nearer to the edge of the paper than 10 mm', async () => {
+  for (const name of ['a4', 'letter', 'a3', 'a0', 'roll-36'] as const) {
+    for (const page of await readPdf(await writePdf(sheetsOf(dressOf(), name).pages, settings))) {
+      const printable = { minX: 10, minY: 10, maxX: page.width - 10, maxY: page.height - 10 };
+      for (const path of page.paths) {
+        const boxes = path.clips.length > 0 ? path.clips : [boxOf(path.runs.flat())];
+        const inside = boxes.some((box) =>
+          [
+            { x: box.minX, y: box.minY },
+            { x: box.maxX, y: box.maxY },
+          ].every((corner) => contains(printable, corner, 1e-3)),
+        );
+        expect(inside).toBe(true);
+      }
+    }
+  }
+});
+
+test('pages say their place, their number, the child and the pieces on them', async () => {
+  const sheets = sheetsOf(dressOf(), 'a4');
+  const read = await readPdf(await writePdf(sheets.pages, settings));
+  const titles = new Set<string>();
+  for (const [i, page] of sheets.pages.entries()) {
+    if (i === 0) continue;
+    const text = read[i]?.text ?? '';
+    expect(text.split('\n')).toContain(page.name);
+    expect(text).toContain(`page ${i + 1} of ${sheets.pages.length} - Adaeze`);
+    for (const piece of dressOf()) if (text.includes(piece.label.title)) titles.add(piece.label.title);
+  }
+  expect(titles.size).toBe(dressOf().length);
+});
+
+test('the front page lists every piece with its cutting and shows every page on its map', async () => {
+  const sheets = sheetsOf(dressOf(), 'a4');
+  const [front] = await readPdf(await writePdf(sheets.pages.slice(0, 1), settings));
+  for (const { label } of dressOf()) {
+    expect(front?.text).toContain(label.title);
+    expect(front?.text).toContain(label.cutting);
+  }
+  for (const page of sheets.pages.slice(1)) expect(front?.text.split('\n')).toContain(page.name);
+});
+
+test('a set of more pieces than one page can list goes on to a second', async () => {
+  const pieces = Array.from({ length: 40 }, (_, i) => {
+    const piece = yokeFront(0.4);
+    return {
+      ...piece,
+      piece: { ...piece.piece, id: `p${i}` },
+      label: { ...piece.label, title: `Part ${i + 1}` },
+    };
+  });
+  const sheets = sheetsOf(pieces, 'letter');
+  const read = await readPdf(
+    await writePdf(sheets.pages.slice(0, sheets.pages.length - sheets.tiles), settings),
+  );
+  const listed = read.map((page) => page.text).join('\n');
+  expect(read.length).toBe(2);
+  for (let i = 1; i <= 40; i++) expect(listed).toContain(`Part ${i}`);
+});
+
+test('no text on any sheet is smaller than 2.5 mm', () => {
+  const sizes = (marks: readonly Mark[]): readonly number[] =>
+    marks.flatMap((m) => (m.kind === 'text' ? [m.size] : m.kind === 'group' ? sizes(m.marks) : []));
+  const longNamed = { child: 'Oluwaseyifunmi Adébáyọ̀-Featherstonehaugh', size: 'made to measure, 18 months' };
+  for (const name of ['a4', 'letter', 'a3', 'a0', 'roll-36'] as const) {
+    for (const page of sheetsOf(dressOf(0.6, longNamed), name).pages) {
+      expect(Math.min(...sizes(page.marks))).toBeGreaterThanOrEqual(2.5);
+    }
+  }
+});
+
+describe('SVG', () => {
+  const hostile = `A<b>"c"&'d' ]]> <!-- --> \u0000\u0007\ud800 Ọ̀ṣun`;
+  const piece = bodiceFront(1, { child: hostile, size: '4 years' });
+  const named = { ...piece, label: { ...piece.label, title: hostile } };
+  const svg = pageSvg(piecePage(drawPiece(named, ink)));
+
+  test('one piece at true size: mm outside, the same numbers inside', () => {
+    const [, width, height, viewBox] =
+      /<svg [^>]*width="([\d.]+)mm" height="([\d.]+)mm" viewBox="([^"]+)"/.exec(svg) ?? [];
+    expect(viewBox).toBe(`0 0 ${width} ${height}`);
+    const box = boxOf(pathFlatten(piece.cuttingLine, 0.05));
+    expect(Number(width)).toBeCloseTo(box.maxX - box.minX + 10, 3);
+    expect(Number(height)).toBeCloseTo(box.maxY - box.minY + 10, 3);
+  });
+
+  test('names cannot break out of their element', () => {
+    expect(svg).not.toContain('<b>');
+    expect(svg).not.toContain('<!--');
+    expect(svg).toContain('A&lt;b&gt;&quot;c&quot;&amp;&#39;d&#39; ]]&gt;');
+  });
+
+  judgedBy('python3', 'an XML parser reads the page and finds the name', () => {
+    const script = [
+      'import sys, xml.etree.ElementTree as E',
+      'root = E.parse(sys.argv[1]).getroot()',
+      "ns = '{http://www.w3.org/2000/svg}'",
+      "print(root.tag == ns + 'svg', len(root.findall('.//' + ns + 'path')) > 10)",
+      "print('|'.join(t.text for t in root.iter(ns + 'title')))",
+    ].join('\n');
+    const said = runOn(svg, 'python3', (file) => ['-c', script, file])
+      .toString()
+      .trim()
+      .split('\n');
+    expect(said[0]).toBe('True True');
+    expect(said[1]?.startsWith(`A<b>"c"&'d' ]]> <!-- -->`)).toBe(true);
+  });
+
+  judgedBy('python3', 'an XML parser reads every sheet of a dress', () => {
+    const parse = 'import sys, xml.etree.ElementTree as E; E.parse(sys.argv[1]); print("read")';
+    for (const page of sheetsOf(dressOf(), 'a3').pages) {
+      expect(
+        runOn(pageSvg(page), 'python3', (file) => ['-c', parse, file])
+          .toString()
+          .trim(),
+      ).toBe('read');
+    }
+  });
+});
+
+describe('the hand-drafting sheet', () => {
+  const path = bodiceFront().cuttingLine;
+  const steps = Array.from({ length: 23 }, (_, i) => ({
+    sentence: `Step ${i + 1} of this part: from the neck point measure down ${i + 1} 3/16 in.`,
+    diagram: {
+      faint: [path],
+      live: [path],
+      points: [{ name: `point ${i + 1}`, at: { x: 10 * i, y: 5 * i } }],
+    },
+  }));
+  const parts = [
+    { title: 'Front', steps },
+    { title: 'Back', steps: steps.slice(0, 4) },
+  ];
+
+  test.each(['a4', 'letter'] as const)(
+    'tells every step once, in order, number and figure kept together: %s',
+    async (name) => {
+      const pages = handSheetPages({ ...wearer, parts, paper: paperOf(name), ink });
+      const read = await readPdf(await writePdf(pages, settings));
+      const text = read
+        .map((page) => page.text)
+        .join('\n')
+        .replace(/\s+/g, ' ');
+      let from = text.indexOf('Front');
+      for (const step of steps) {
+        // The figure is set as a real fraction, so it is looked for with the fraction slash.
+        const sentence = step.sentence.replace('3/16', '3\u204416');
+        const at = text.indexOf(sentence, from);
+        expect(at, sentence).toBeGreaterThanOrEqual(from);
+        from = at;
+      }
+      for (const page of read) {
+        for (const drawn of page.paths) {
+          const box = boxOf(drawn.runs.flat());
+          expect(box.maxY).toBeLessThanOrEqual(page.height - 10);
+          expect(box.maxX).toBeLessThanOrEqual(page.width - 10 + 1e-3);
+        }
+      }
+    },
+  );
+});
+
+test('a piece without allowances says so', async () => {
+  const corners = [
+    { x: 0, y: 0 },
+    { x: 120, y: 0 },
+    { x: 120, y: 120 },
+    { x: 0, y: 120 },
+  ] as const;
+  const sides = corners.map((from, i) => ({ kind: 'line', from, to: corners[(i + 1) % 4] ?? from }) as const);
+  const bare = cutPiece({
+    id: 'bare',
+    title: 'Bare square',
+    cuttingWords: 'Cut 1 in satin',
+    cloth: 'main',
+    cutting: { as: 'single', copies: 1 },
+    edges: sides.map((side, i) => [`side-${i}`, 'join', { segments: [side] }, 0] as const),
+    grain: [60, 110, 10],
+    labelAt: [30, 60],
+  });
+  const [page] = await readPdf(await writePdf([piecePage(drawPiece(bare, ink))], settings));
+  expect(page?.text.replace(/\s+/g, ' ')).toContain('No allowances: add your own.');
+});
