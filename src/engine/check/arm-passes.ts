@@ -8,6 +8,7 @@ import {
   placeOf,
   type Rule,
   runsOverArm,
+  SLEEVE_EDGES,
 } from './look.ts';
 import { SLACK } from './tolerance.ts';
 
@@ -25,7 +26,7 @@ const ARMHOLE_PER_CHEST = 0.56;
 
 /** The opening round each arm: the armhole, with the edge of a cap or of a sleeve cut in one where there is one. */
 const armholeEdges = (look: Look): readonly PieceEdge[] =>
-  edgesOfKind(bodiceOf(look), 'armhole', 'sleeve-hem');
+  edgesOfKind(bodiceOf(look), 'armhole', ...SLEEVE_EDGES);
 
 /** Hems of sleeves that are set in. */
 const sleeveHems = (look: Look): readonly PieceEdge[] =>
@@ -33,7 +34,7 @@ const sleeveHems = (look: Look): readonly PieceEdge[] =>
     look.garment.pieces.filter(
       (piece) => piece.layer === 'shell' && piece.edges.some((edge) => edge.kind === 'cap'),
     ),
-    'sleeve-hem',
+    ...SLEEVE_EDGES,
   );
 
 export const armPasses: Rule = (look) => {

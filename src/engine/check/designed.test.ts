@@ -106,7 +106,7 @@ describe('checks of designed dresses', () => {
 
   test('where the shoulder runs on over the arm, a low underarm and a wide opening are notes at most', () => {
     for (const ageMonths of AGES) {
-      for (const finish of ['cap-rounded', 'short']) {
+      for (const finish of ['cap-rounded', 'short', 'straight']) {
         const input = designed({
           ageMonths,
           steps: ['drop-shoulder', 'back-zip', 'pleated-skirt'],

@@ -92,8 +92,15 @@ export const bodiceOf = (look: Look): readonly Piece[] =>
       !hasKind(piece, ...HEMS, 'cap'),
   );
 
-/** Whether the shoulder runs on over the arm, as a cap or a sleeve in one with the bodice. */
-export const runsOverArm = (look: Look): boolean => edgesOfKind(bodiceOf(look), 'sleeve-hem').length > 0;
+/** The outer edge of a cap or of a sleeve in one with the bodice. */
+export const SLEEVE_EDGES: readonly EdgeKind[] = ['sleeve-hem', 'curved-sleeve-hem'];
+
+/** Whether the shoulder runs on over the arm: it has an overarm beside the shoulder, or a sleeve edge of its own. */
+export const runsOverArm = (look: Look): boolean =>
+  bodiceOf(look).some(
+    (piece) =>
+      hasKind(piece, ...SLEEVE_EDGES) || piece.edges.filter((edge) => edge.kind === 'shoulder').length > 1,
+  );
 
 /** A piece and those that a style line cut from it; they share its coordinates. */
 export function withYokes(look: Look, piece: Piece): readonly Piece[] {

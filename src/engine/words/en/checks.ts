@@ -21,6 +21,7 @@ export const checks = {
   'check.edge.shoulder': 'shoulder',
   'check.edge.armhole': 'armhole',
   'check.edge.sleeve-hem': 'sleeve edge',
+  'check.edge.curved-sleeve-hem': 'sleeve edge',
   'check.edge.side': 'side',
   'check.edge.waist': 'waist line',
   'check.edge.style-line': 'style line',
