@@ -6,7 +6,10 @@ import { direction, pathNearest } from '../../src/engine/geometry/index.ts';
 import { edgeEnd, edgeLength, edgeOf, edgeStart, type Piece } from '../../src/engine/piece/index.ts';
 import { inches } from '../../src/engine/units/index.ts';
 
-function draft(measured: Partial<Record<MeasureId, number>>, choice: BlockChoice): { front: Piece; back: Piece } {
+function draft(
+  measured: Partial<Record<MeasureId, number>>,
+  choice: BlockChoice,
+): { front: Piece; back: Piece } {
   const body = completeBody({ ageMonths: 72, measured });
   if (!body.ok) throw new Error('The body of a worked example must be complete.');
   const result = draftBlock(createBench(), body.body, choice, 'cm');

@@ -3,8 +3,16 @@ import { describe, expect, it } from 'vitest';
 import type { BlockChoice } from '../../src/engine/block/index.ts';
 import { completeBody } from '../../src/engine/body/index.ts';
 import { type CheckCode, checkGarment } from '../../src/engine/check/index.ts';
+import { type CutPiece, makeCutPieces } from '../../src/engine/cut/index.ts';
 import { type DressResult, designDress, tell } from '../../src/engine/design/index.ts';
-import { outlineArea, outlineIsClosed, outlineSelfCrossings } from '../../src/engine/geometry/index.ts';
+import {
+  outlineArea,
+  outlineContains,
+  outlineIsClosed,
+  outlineSelfCrossings,
+  pathAt,
+  pathLength,
+} from '../../src/engine/geometry/index.ts';
 import { outlineOf } from '../../src/engine/piece/index.ts';
 import { randomBody } from './random-body.ts';
 import { randomDress } from './random-dress.ts';
@@ -59,6 +67,7 @@ describe(`random plausible bodies x designs, ${CASES} cases, seed ${SEED}`, () =
           expect(outlineSelfCrossings(outline), piece.id).toEqual([]);
           expect(outlineArea(outline), piece.id).toBeGreaterThan(0);
         }
+        for (const cut of makeCutPieces(dress.garment, { label: () => LABEL })) everythingInside(cut);
         const bounds = { chestEase: [20, 160], waistEase: [20, 110] } as const;
         const spoiled = checkGarment({ garment: dress.garment, body, bounds }).filter((check) =>
           check.level === 'stop'
@@ -88,5 +97,18 @@ function reasonOf(dress: Extract<DressResult, { ok: false }>): string {
     case 'unknown-step':
     case 'two-of-a-kind':
       return problem.of;
+  }
+}
+
+const LABEL = { title: 'Piece', cutting: 'Cut 1', child: 'Child', size: '', date: '' };
+
+/** A cutting line is closed and simple, and no place of the stitching line lies outside it. */
+function everythingInside({ piece, cuttingLine, allowances }: CutPiece): void {
+  expect(outlineIsClosed(cuttingLine), piece.id).toBe(true);
+  expect(outlineSelfCrossings(cuttingLine), piece.id).toEqual([]);
+  for (const edge of piece.edges) {
+    if ((allowances[edge.name] ?? 0) < 1) continue;
+    const middle = pathAt(edge.path, pathLength(edge.path) / 2).point;
+    expect(outlineContains(cuttingLine, middle), `${piece.id} ${edge.name}`).toBe(true);
   }
 }

@@ -25,7 +25,7 @@ const inch = (n: number): number => n * MM_PER_INCH;
  *   Wakeman, Scientific Sewing and Garment Cutting, has 5 in added; a maker's page on growth tucks, 2 March
  *   2014).
  * - Hem of a circle: 1/4 in or rolled (T. Johnson, It's Fun to Sew: A Cotton School Dress, state extension
- *   circular).
+ *   circular); the curved edge of a cap or a short drop sleeve alike.
  * - Narrow folded hem, as on a short sleeve: up to 1.5 cm (open course page on hems).
  */
 export const ALLOWANCES: AllowanceTable = {
@@ -42,6 +42,7 @@ export const ALLOWANCES: AllowanceTable = {
   closing: 25,
   fold: 0,
   'sleeve-hem': 15,
+  'curved-sleeve-hem': 6,
   hem: inch(4),
   'curved-hem': 6,
 };

@@ -22,7 +22,7 @@ export interface AllowedEdge {
 }
 
 /** Edges that are folded back unless they are bagged. */
-export const HEMS: readonly EdgeKind[] = ['hem', 'curved-hem', 'sleeve-hem'];
+export const HEMS: readonly EdgeKind[] = ['hem', 'curved-hem', 'sleeve-hem', 'curved-sleeve-hem'];
 
 /**
  * The closed line to cut along: every edge moved out by its own allowance. Neighbours are drawn on to where

@@ -131,7 +131,7 @@ function arc(hub: Point, radius: number, from: number, to: number): Path {
   const on = (a: number): Point => add(hub, { x: radius * Math.sin(a), y: radius * Math.cos(a) });
   const pull = (a: number, by: number): Point => add(on(a), { x: by * Math.cos(a), y: -by * Math.sin(a) });
   const piece = (i: number): Segment => {
-    const [a, b] = [from + i * step, from + (i + 1) * step];
+    const [a, b] = [from + i * step, i === count - 1 ? to : from + (i + 1) * step];
     return cubic(on(a), pull(a, handle), pull(b, -handle), on(b));
   };
   return pathOf(piece(0), ...Array.from({ length: count - 1 }, (_, i) => piece(i + 1)));

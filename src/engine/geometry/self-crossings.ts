@@ -10,6 +10,8 @@ import type { Path, Point, Segment } from './types.ts';
 
 /** A meeting this near to the common corner of two neighbours is that corner, mm. */
 const CORNER = 1e-4;
+/** A line as short as this is a rounding error between two ends that meet, mm. */
+const NOTHING = 1e-9;
 /** Boxes nearer than this are looked at, mm. */
 const MEETS = 1e-6;
 /** More loops than this have never been seen on an outline of a piece; a guard against an endless search. */
@@ -33,7 +35,8 @@ export function outlineSelfCrossings(o: Path): Point[] {
 
 /**
  * The outline without its loops: at each place where it crosses itself the part that encloses less is cut
- * off. Gives back the same outline when it is simple.
+ * off; a part that runs the wrong way round encloses less than nothing. Gives back the same outline when it is
+ * simple. For outlines in our orientation, with the cloth on the right hand.
  */
 export function outlineWithoutLoops(o: Path): Path {
   let outline = o;
@@ -43,7 +46,7 @@ export function outlineWithoutLoops(o: Path): Path {
     const parts = partsAt(outline, meeting);
     if (parts === null) return outline;
     const [loop, rest] = parts;
-    outline = Math.abs(outlineArea(loop)) < Math.abs(outlineArea(rest)) ? rest : loop;
+    outline = outlineArea(loop) < outlineArea(rest) ? rest : loop;
   }
   return outline;
 }
@@ -61,7 +64,7 @@ function partsAt(o: Path, { point, first, second }: SelfMeeting): [Path, Path] |
 
 function selfMeetings(o: Path): SelfMeeting[] {
   const found: SelfMeeting[] = [];
-  const all = o.segments.filter((s) => s.kind === 'cubic' || distance(s.from, s.to) > 0);
+  const all = o.segments.filter((s) => s.kind === 'cubic' || distance(s.from, s.to) > NOTHING);
   const boxes = all.map(segmentBounds);
   const closed = outlineIsClosed(o);
   const placeOf = (i: number, t: number) => {

@@ -1,7 +1,16 @@
 export { extendSeam, findPiece, pieceOf, withPiece, withSplit } from './change-garment.ts';
-export { edgeEnd, edgeLength, edgeOf, edgeStart, findEdge, outlineOf, replaceEdge, reshape } from './edges.ts';
+export {
+  edgeEnd,
+  edgeLength,
+  edgeOf,
+  edgeStart,
+  findEdge,
+  outlineOf,
+  replaceEdge,
+  reshape,
+} from './edges.ts';
 export type * from './garment.ts';
 export type * from './piece.ts';
-export { layPleats, pleatClothAt, pleatFinishedAt, type PleatedJoin, type PleatLayout } from './pleats.ts';
+export { layPleats, type PleatedJoin, type PleatLayout, pleatClothAt, pleatFinishedAt } from './pleats.ts';
 export type * from './seam.ts';
 export { grainThrough, type OutlinePlace, splitPiece } from './split-piece.ts';

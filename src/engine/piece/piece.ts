@@ -10,13 +10,14 @@ export type EdgeName = string;
 /**
  * What happens at an edge when the dress is sewn; it decides the allowance.
  * `fold`: cut on the folded cloth, nothing is added. `join`: a width of skirt sewn to the next.
- * `curved-hem`: the hem of a circle skirt, which takes a narrow turning only.
+ * `curved-hem`, `curved-sleeve-hem`: the hem of a circle skirt, the outer edge of a cap: they take a narrow turning only.
  */
 export type EdgeKind =
   | 'neck'
   | 'shoulder'
   | 'armhole'
   | 'sleeve-hem'
+  | 'curved-sleeve-hem'
   | 'side'
   | 'waist'
   | 'style-line'
@@ -70,13 +71,7 @@ export interface Notch {
 
 /** A line or point to be marked inside a piece. */
 export interface Marking {
-  readonly kind:
-    | 'centre'
-    | 'pleat-fold'
-    | 'pleat-meet'
-    | 'closing-end'
-    | 'gather'
-    | 'strip-line';
+  readonly kind: 'centre' | 'pleat-fold' | 'pleat-meet' | 'closing-end' | 'gather' | 'strip-line';
   readonly path: Path;
 }
 

@@ -42,7 +42,11 @@ export function layPleats(join: PleatedJoin): PleatLayout {
     switch (style) {
       case 'knife': {
         const face = start + takeUp / 2;
-        folds.push({ at: start, kind: 'inner' }, { at: face, kind: 'meet' }, { at: face + spacing, kind: 'fold' });
+        folds.push(
+          { at: start, kind: 'inner' },
+          { at: face, kind: 'meet' },
+          { at: face + spacing, kind: 'fold' },
+        );
         faces.push({ from: face, to: face + spacing, finishedFrom: finished });
         break;
       }

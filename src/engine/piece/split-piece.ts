@@ -1,11 +1,4 @@
-import {
-  type Path,
-  type Point,
-  pathBounds,
-  pathLength,
-  pathReverse,
-  pathSplit,
-} from '../geometry/index.ts';
+import { type Path, type Point, pathBounds, pathLength, pathReverse, pathSplit } from '../geometry/index.ts';
 import type { Saying } from '../words/index.ts';
 import { outlineOf } from './edges.ts';
 import type { ClothRole, Edge, EdgeName, Grain, Notch, Piece, PieceId } from './piece.ts';
@@ -52,7 +45,8 @@ export function splitPiece(
   const restEdges = [...restRun.edges, lineEdge(pathReverse(line))];
   const offEdges = [...offRun.edges, lineEdge(line)];
   const carriers: Record<EdgeName, PieceId[]> = {};
-  for (const edge of piece.edges) carriers[edge.name] = carriersOf(edge.name, restRun, offRun, piece.id, off.id);
+  for (const edge of piece.edges)
+    carriers[edge.name] = carriersOf(edge.name, restRun, offRun, piece.id, off.id);
   return {
     rest: { ...piece, edges: restEdges, notches: restRun.notches, grain: grainWithin(piece, restEdges) },
     cutOff: {
