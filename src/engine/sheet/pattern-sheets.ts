@@ -1,20 +1,20 @@
 import type { CutPiece } from '../cut/index.ts';
 import { type Bounds, type Point, pathFlatten, pathMap } from '../geometry/index.ts';
 import { say } from '../words/index.ts';
-import { type ArrangeSettings, arrange, fromSheet, onSheet, type Placement } from './arrange.ts';
+import { type ArrangeSettings, arrange, fromSheet, onSheet } from './arrange.ts';
 import { checkLine, checkLineIn } from './check-scale.ts';
 import { shifted } from './drawn.ts';
-import { type FrontFacts, frontHead, pieceList, piecesThatFit } from './front-block.ts';
-import { type MapFacts, pageMap } from './page-map.ts';
+import type { Placement } from './fill-sheet.ts';
+import { type FrontFacts, frontHead, pieceList } from './front-block.ts';
+import { frontPages, type Placed } from './front-page.ts';
 import { type Paper, printableSize } from './paper-format.ts';
 import { drawPiece } from './piece-drawing.ts';
 import { drawnForPrinter, type PrinterError } from './printer.ts';
 import { areaMeetsBox, boxAround } from './runs.ts';
 import { type Ink, type Mark, type Page, turnedFrame } from './scene.ts';
 import { boxAt } from './shapes.ts';
-import { textMark } from './text.ts';
-import { stepX, stepY, type Tile, type TileGrid } from './tile-cover.ts';
-import { joinsOf, type PlacedPiece, tileCorner, tileName, tilePage } from './tile-pages.ts';
+import { stepX, stepY, type TileGrid } from './tile-cover.ts';
+import { joinsOf, type PlacedPiece, tileCorner, tilePage } from './tile-pages.ts';
 
 /** One child's pieces to be printed at true size. */
 export interface PatternJob {
@@ -46,11 +46,6 @@ const FIT_ROOM = 5;
 /** Room for the foot of a page below the pieces on a roll, mm. */
 const FOOT_ROOM = 14;
 
-/** The front page: share of its width for the map, room for a caption and for the check line down the side, mm. */
-const MAP_SHARE = 0.52;
-const CAPTION_ROOM = 8;
-const SIDE_ROOM = 12;
-
 /**
  * Lays out a child's pieces on the paper that she has: on small formats a front page and the pages to join, on large
  * ones sheets that begin with the same head. Throws on a printer error that `printerProblem` would refuse.
@@ -66,7 +61,7 @@ export function patternSheets(job: PatternJob): PatternSheets {
     tiles: arrangement.tiles,
     pieces: job.pieces.map((piece, i) => placedPiece(piece, shapes[i], arrangement.placements[i], grid, ink)),
   };
-  const front = head === null ? frontPages(facts, placed, grid, job) : [];
+  const front = head === null ? frontPages(facts, placed, grid, paper, ink) : [];
   const tiles = tilePages(placed, grid, head, front.length, job);
   return {
     pages: [...front, ...tiles].map((page) => drawnForPrinter(page, job.printer)),
@@ -88,11 +83,6 @@ function gridFor(
   });
   const whole = !paper.format.joined;
   return { grid: { width, height, overlap: whole && allFit ? 0 : paper.overlap }, whole };
-}
-
-interface Placed {
-  readonly pieces: readonly PlacedPiece[];
-  readonly tiles: readonly Tile[];
 }
 
 function placedPiece(
@@ -197,52 +187,5 @@ function sheetHead(facts: FrontFacts, width: number, ink: Ink): SheetHead {
       { width, height: LINE_ROOM },
       { width: HEAD_WIDTH + HEAD_ROOM, height: height + HEAD_ROOM },
     ],
-  };
-}
-
-/** The page to print first; a second one if there are more pieces than its list can hold. */
-function frontPages(facts: FrontFacts, placed: Placed, grid: TileGrid, job: PatternJob): readonly Page[] {
-  const { ink, paper } = job;
-  const { width, height } = grid;
-  const head = frontHead(width, height, true, facts, ink);
-  const room = height - head.height;
-  const mapWidth = width * MAP_SHARE;
-  const map = pageMap(mapFacts(placed, grid), mapWidth, room - CAPTION_ROOM);
-  const listX = mapWidth + 8;
-  const listWidth = width - listX - SIDE_ROOM;
-  const count = piecesThatFit(room);
-  const heading = say('paper.front.pages', { count: placed.tiles.length }, ink.units);
-  const list = pieceList(facts.pieces.slice(0, count), 1, listWidth, room, heading, ink);
-  const caption = textMark(
-    say('paper.front.map', {}, ink.units),
-    { x: 0, y: 4.5 },
-    { size: 4.5, weight: 'bold' },
-  );
-  const page = (marks: readonly Mark[]): Page => ({
-    name: say('paper.front.name', {}, ink.units),
-    width: paper.format.width,
-    height: paper.format.height,
-    marks: [shifted(marks, paper.margin, paper.margin)],
-  });
-  const first = page([
-    ...head.marks,
-    shifted([caption], 0, head.height),
-    shifted(map.marks, 0, head.height + CAPTION_ROOM),
-    shifted(list.marks, listX, head.height),
-  ]);
-  if (count >= facts.pieces.length) return [first];
-  const rest = pieceList(facts.pieces.slice(count), count + 1, width, height, heading, ink);
-  return [first, page(rest.marks)];
-}
-
-function mapFacts({ pieces, tiles }: Placed, grid: TileGrid): MapFacts {
-  return {
-    pages: tiles.map((tile) => ({ name: tileName(tile), ...tileCorner(tile, grid) })),
-    pageWidth: stepX(grid),
-    pageHeight: stepY(grid),
-    pieces: pieces.map(({ outline, points }) => {
-      const box = boxAround(points);
-      return { outline, middle: { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 } };
-    }),
   };
 }

@@ -4,9 +4,8 @@ import type { Align, Mark, TextMark, TextMeasure, Weight } from './scene.ts';
 /** Line to line, as a multiple of the size; leaves room for marks above and below letters (Ọ̀, ɗ, ẹ́). */
 export const LINE_SPACING = 1.35;
 
-/** From the top of a line to its baseline, and from the baseline to its foot, as multiples of the size. */
+/** From the top of a line to its baseline, as a multiple of the size. */
 export const ASCENT = 1.0;
-export const DESCENT = 0.35;
 
 /** Below this em size (mm) text on paper is hard to read at arm's length; 2.5 mm is about 7 point. */
 export const SMALLEST_TEXT = 2.5;
