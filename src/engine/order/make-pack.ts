@@ -17,9 +17,10 @@ import { checkPages, partyCheckPages } from './check-pages.ts';
 import { markedNotToCut } from './cut-dress.ts';
 import { distinctFileNames, safeFileName } from './file-names.ts';
 import { handPages } from './hand-pages.ts';
-import { layCloths } from './lay-cloths.ts';
+import { type LaidCloths, layCloths } from './lay-cloths.ts';
 import type { Order } from './order.ts';
 import type { OrderProblem } from './problem.ts';
+import { formatName } from './read-paper.ts';
 import { type ReadmeFile, readmeText } from './readme-text.ts';
 
 /** What the engine has not of its own and the way to paper needs. */
@@ -51,6 +52,8 @@ export interface Pack {
   readonly day: string;
   readonly documents: readonly PackDocument[];
   readonly report: Extract<OrderReport, { ok: true }>;
+  /** What to buy for all children together. */
+  readonly cloths: LaidCloths;
 }
 
 export type PackResult =
@@ -87,8 +90,15 @@ export function makePack(order: Order, tools: PackTools): PackResult {
     );
   });
   tools.progress?.({ done: total - 1, total, next: order.title });
-  const documents = [...partyPapers(desk, report, children), ...children.flatMap((child) => child.documents)];
-  return { ok: true, pack: { day, documents, report } };
+  const cloths = layCloths(
+    order,
+    children.flatMap((child) => child.report.pieces),
+  );
+  const documents = [
+    ...partyPapers(desk, report, children, cloths),
+    ...children.flatMap((child) => child.documents),
+  ];
+  return { ok: true, pack: { day, documents, report, cloths } };
 }
 
 /** What every paper of a pack is made with. */
@@ -142,8 +152,8 @@ function childPapers(desk: Desk, report: ChildReport, folder: string): ChildPape
   for (const format of order.papers) {
     const job = { pieces, child: name, size, date: day, paper: format, printer: order.printer, ink };
     const { pages } = patternSheets(job);
-    const about = told('order.file.pattern', { format: format.format.name, count: pages.length });
-    add(`pattern-${format.format.name}.pdf`, about, pages);
+    const about = told('order.file.pattern', { format: formatName(format), count: pages.length });
+    add(`pattern-${formatName(format).replaceAll(' ', '-')}.pdf`, about, pages);
   }
   const hand = handPages(order, report.dress, paper, ink.measure, day);
   if (hand !== null) add('draw-by-hand.pdf', told('order.file.by-hand'), hand);
@@ -175,11 +185,8 @@ function partyPapers(
   { order, day, paper, ink }: Desk,
   report: Extract<OrderReport, { ok: true }>,
   children: readonly ChildPapers[],
+  cloths: LaidCloths,
 ): readonly PackDocument[] {
-  const cloths = layCloths(
-    order,
-    children.flatMap((child) => child.report.pieces),
-  );
   const about = {
     checks: say('order.file.party-checks', {}, ink.units),
     cutList: say('order.file.party-cut-list', {}, ink.units),

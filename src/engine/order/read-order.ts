@@ -1,6 +1,6 @@
 import type { EaseBounds } from '../check/index.ts';
 import { ALLOWANCE_RANGE, type AllowanceTable, type OwnAllowances } from '../cut/index.ts';
-import { finestRuler, RULERS, type Ruler } from '../units/index.ts';
+import { finestRuler, RULERS, type Ruler, type UnitSystem } from '../units/index.ts';
 import type { WordKey } from '../words/index.ts';
 import { childNames } from './child-names.ts';
 import { type Day, readDay } from './day.ts';
@@ -20,7 +20,8 @@ import { shown } from './shown.ts';
 
 export type ReadOrder =
   | { readonly ok: true; readonly order: Order }
-  | { readonly ok: false; readonly problems: readonly OrderProblem[] };
+  /** `units`: those in which the maker writes, as far as they can be known; for telling the problems. */
+  | { readonly ok: false; readonly units: UnitSystem; readonly problems: readonly OrderProblem[] };
 
 /** Largest order file that is taken, bytes: sixty children with all their measurements take about 60 kB. */
 export const LARGEST_ORDER = 2_000_000;
@@ -33,7 +34,16 @@ const WHOLE: OrderPlace = { child: null, path: [] };
  * measurements can belong to a child and the dress can be made for her, `checkOrder` says.
  */
 export function readOrder(text: string): ReadOrder {
-  const refuse = (code: WordKey, values = {}): ReadOrder => ({
+  const read = readText(text);
+  if (read.ok) return read;
+  const units = /"units"\s*:\s*"in"/.test(text.slice(0, LARGEST_ORDER)) ? 'in' : 'cm';
+  return { ...read, units };
+}
+
+type Refused = { readonly ok: false; readonly problems: readonly OrderProblem[] };
+
+function readText(text: string): Extract<ReadOrder, { ok: true }> | Refused {
+  const refuse = (code: WordKey, values = {}): Refused => ({
     ok: false,
     problems: [aboutPlace(WHOLE, { key: code, values })],
   });
@@ -97,7 +107,7 @@ const RULER_NAMES = {
   '5 mm': RULERS.fiveMillimetres,
 } as const satisfies Record<NonNullable<OrderFile['ruler']>, Ruler>;
 
-function resolveOrder(file: OrderFile, names: readonly string[]): ReadOrder {
+function resolveOrder(file: OrderFile, names: readonly string[]): Extract<ReadOrder, { ok: true }> | Refused {
   const reader = createLengthReader(file.units);
   const problems: OrderProblem[] = [];
   const dueDay = dayIn(file.dueDay, 'dueDay', problems);

@@ -12,6 +12,11 @@ const FORMATS = {
   '36 in roll': 'roll-36',
 } as const satisfies Record<NonNullable<OrderFile['paper']>['formats'][number], PaperName>;
 
+/** What the maker calls a format. */
+export function formatName({ format }: Paper): string {
+  return Object.entries(FORMATS).find(([, name]) => name === format.name)?.[0] ?? format.name;
+}
+
 /** Less can't be taped; more only costs paper, mm. */
 const OVERLAPS: readonly [number, number] = [5, 40];
 

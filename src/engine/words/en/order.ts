@@ -197,7 +197,7 @@ export const order = {
     'Yes. With every length rounded to your ruler, the seams still agree, notches meet and pleats come out whole.',
   'order.hand.fits-not': 'Not everywhere. True these places before you add the allowances:',
 
-  'order.file.pattern': 'pattern at true size, {format}, {count} pages',
+  'order.file.pattern': 'pattern at true size on {format}; pages: {count}',
   'order.file.by-hand': 'how to draw the pattern by hand, step by step',
   'order.file.checks': 'what fits, what to look at, and the measurements',
   'order.file.cut-list': 'what to cut, and how much cloth for this child alone',
@@ -219,4 +219,53 @@ export const order = {
   'order.readme.counts':
     'Checks: {stops} to mend before cutting, {warnings} to look at, {notes} worth knowing.',
   'order.readme.folder': 'In the folder "{folder}":',
+
+  'cli.exits':
+    '0 all well; 1 something must not be cut; 2 the order cannot be used; 3 a file cannot be read or written.',
+  'cli.fault':
+    'This is a mistake of the program, not of your order ({what}). Please report it with the order that you used.',
+  'cli.broken-off': 'Broken off. Nothing was written.',
+  'cli.file.read': 'The file "{file}" cannot be read: {why}.',
+  'cli.file.write': '"{file}" cannot be written: {why}.',
+  'cli.file.not-utf8':
+    'The file "{file}" is not plain text in UTF-8. Save it again as UTF-8 from your text editor.',
+  'cli.file.why.missing': 'there is no such file or folder',
+  'cli.file.why.no-folder': 'part of the path is a file, not a folder',
+  'cli.file.why.not-allowed': 'you have no permission there',
+  'cli.file.why.read-only': 'that place is for reading only',
+  'cli.file.why.is-folder': 'it is a folder',
+  'cli.file.why.exists': 'it is there already; choose another name',
+  'cli.file.why.full': 'the disk is full',
+  'cli.file.why.long-name': 'the name is too long',
+  'cli.file.why.in-use': 'another program has it open',
+  'cli.folder.is-file': '"{folder}" is a file. Choose a folder with --into.',
+  'cli.folder.not-ours':
+    'The folder "{folder}" holds files that are no pack of this program, for instance "{file}". Choose another folder with --into.',
+  'cli.folder.foreign':
+    'The folder "{folder}" holds a pack, but also "{file}", which would be lost. Move it away, or choose another folder with --into.',
+  'cli.folder.old-pack':
+    'The folder "{folder}" holds an older pack. Say --replace to put the new one in its place.',
+  'cli.check.fits': '{count} more checks fit.',
+  'cli.check.go': 'Nothing stands against cutting.',
+  'cli.check.stop': 'DO NOT CUT YET for {names}: mend first what is marked "stop".',
+  'cli.pack.drawing': 'drawing: {what}',
+  'cli.pack.writing': 'writing: {what}',
+  'cli.pack.buy': 'Buy {length} of {cloth}.',
+  'cli.pack.done': '{count} files written. Open README.txt first: {folder}',
+  'cli.pack.stop':
+    'No pack was made: for {names} something must be mended before it is cut. Say --even-so to make a marked pack all the same.',
+  'cli.pack.unprintable':
+    'The fonts have no shape for {letters} in "{text}"; a question mark stands there on the papers.',
+  'cli.measures.which': 'Name an order, or say with --steps which design is meant.',
+  'cli.measures.known': 'Measured:',
+  'cli.measures.filled-in': 'Filled in from averages; measure what you can:',
+  'cli.measures.take': 'Measurements to take:',
+  'cli.measures.about': 'about {length}, give or take {spread}',
+  'cli.measures.checks': 'for the checks only',
+  'cli.steps.length': 'a length',
+  'cli.steps.ratio': 'a number, such as 2.5',
+  'cli.steps.count': 'a whole number',
+  'cli.steps.flag': 'true or false',
+  'cli.example.written':
+    'The example order is in "{file}". Change what it says, then: frockwright check {file}',
 } as const;

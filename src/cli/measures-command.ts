@@ -1,0 +1,100 @@
+import { MEASURES } from '../engine/body/index.ts';
+import { type NeededMeasure, neededMeasures, type Order, readOrder } from '../engine/order/index.ts';
+import { formatLength, type UnitSystem } from '../engine/units/index.ts';
+import { say } from '../engine/words/index.ts';
+import { EXIT, type ExitCode, type Io } from './io.ts';
+import { openOrder } from './order-file.ts';
+import { orderRefusal, type Refusal, refusal, sayRefusal } from './refusal.ts';
+
+export interface MeasuresWish {
+  /** The order whose children are meant, or the design steps of a dress that is only thought of. */
+  readonly file: string | null;
+  readonly steps: readonly string[];
+  readonly json: boolean;
+}
+
+interface ChildMeasures {
+  readonly name: string;
+  readonly needed: readonly NeededMeasure[];
+}
+
+/** Says which measurements a dress rests on, which of them are known, and how the others are taken. */
+export async function measuresCommand(io: Io, { file, steps, json }: MeasuresWish): Promise<ExitCode> {
+  const opened = await orderMeant(io, file, steps);
+  if (!opened.ok) return sayRefusal(io, opened, json);
+  const { order } = opened;
+  const children: ChildMeasures[] = [];
+  for (const child of order.children) {
+    const found = neededMeasures(order, child);
+    if (!found.ok) return sayRefusal(io, orderRefusal(found.problems, order.units), json);
+    children.push({ name: child.name, needed: found.needed });
+  }
+  if (json) io.out(`${JSON.stringify({ ok: true, ...measureData(children, file !== null) }, null, 2)}\n`);
+  else
+    for (const child of children) io.out(`${measureLines(child, order.units, file !== null).join('\n')}\n\n`);
+  return EXIT.fine;
+}
+
+async function orderMeant(
+  io: Io,
+  file: string | null,
+  steps: readonly string[],
+): Promise<{ readonly ok: true; readonly order: Order } | Refusal> {
+  if ((file === null) === (steps.length === 0)) return refusal(EXIT.unusable, 'cli.measures.which', {});
+  if (file !== null) return openOrder(io, file);
+  const read = readOrder(JSON.stringify(thoughtOf(steps)));
+  return read.ok ? read : orderRefusal(read.problems, read.units);
+}
+
+/** An order for one girl of four who was not measured, so that a design can be asked before there is an order. */
+const thoughtOf = (steps: readonly string[]): object => ({
+  frockwright: 1,
+  title: '-',
+  dueDay: '2000-01-01',
+  units: 'cm',
+  cloths: [{ name: '-', use: ['main'], width: 140 }],
+  dress: steps.map((step) => ({ step })),
+  children: [{ name: steps.join(', '), ageMonths: 48 }],
+});
+
+function measureLines(
+  { name, needed }: ChildMeasures,
+  units: UnitSystem,
+  isReal: boolean,
+): readonly string[] {
+  const known = needed.filter(({ value }) => value.from === 'measured');
+  const missing = needed.filter(({ value }) => value.from === 'estimated');
+  const label = (id: NeededMeasure['id']): string => say(`measure.${id}`, {}, units);
+  const wide = Math.max(...needed.map(({ id }) => label(id).length));
+  return [
+    name,
+    ...(known.length === 0 ? [] : [`  ${say('cli.measures.known', {}, units)}`]),
+    ...known.map(({ id, value }) => `    ${label(id).padEnd(wide)}  ${formatLength(value.mm, units)}`),
+    ...(missing.length === 0
+      ? []
+      : [`  ${say(isReal ? 'cli.measures.filled-in' : 'cli.measures.take', {}, units)}`]),
+    ...missing.flatMap(({ id, use, value }) => [
+      isReal
+        ? `    ${label(id).padEnd(wide)}  ${about(value, units)}${use === 'checks' ? ` (${say('cli.measures.checks', {}, units)})` : ''}`
+        : `    ${label(id)}`,
+      `      ${say(`measure.${id}.how`, {}, units)}`,
+    ]),
+  ];
+}
+
+function about(value: NeededMeasure['value'], units: UnitSystem): string {
+  const length = formatLength(value.mm, units);
+  if (value.from === 'measured') return length;
+  return say('cli.measures.about', { length, spread: { mm: value.spread } }, units);
+}
+
+function measureData(children: readonly ChildMeasures[], isReal: boolean): object {
+  const data = ({ id, use, value }: NeededMeasure): object => ({
+    measure: id,
+    isoTerm: MEASURES[id].isoTerm,
+    use,
+    how: say(`measure.${id}.how`, {}, 'cm'),
+    ...(isReal ? value : {}),
+  });
+  return { children: children.map(({ name, needed }) => ({ name, measures: needed.map(data) })) };
+}

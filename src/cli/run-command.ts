@@ -1,0 +1,119 @@
+import { Command, CommanderError } from 'commander';
+import { say } from '../engine/words/index.ts';
+import { checkCommand } from './check-command.ts';
+import { exampleCommand } from './example-command.ts';
+import { EXIT, type ExitCode, type Io } from './io.ts';
+import { measuresCommand } from './measures-command.ts';
+import { packCommand } from './pack-command.ts';
+import { refusal, sayRefusal } from './refusal.ts';
+import { stepsCommand } from './steps-command.ts';
+
+/**
+ * Runs one command of the program, `argv` without the program's own name, and gives its exit code. Whatever goes
+ * wrong is told as a sentence; nothing is thrown.
+ */
+export async function runCommand(argv: readonly string[], io: Io): Promise<ExitCode> {
+  let exit: ExitCode = EXIT.fine;
+  const program = createProgram(io, (code) => {
+    exit = code;
+  });
+  try {
+    await program.parseAsync(argv.length === 0 ? ['--help'] : [...argv], { from: 'user' });
+    return exit;
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.fine : EXIT.unusable;
+    const what = error instanceof Error ? error.message : String(error);
+    return sayRefusal(io, refusal(EXIT.fault, 'cli.fault', { what }), argv.includes('--json'));
+  }
+}
+
+const JSON_HELP = 'say it as JSON, for other programs';
+
+function createProgram(io: Io, finish: (code: ExitCode) => void): Command {
+  const program = new Command('frockwright')
+    .description(
+      "Makes checked, true-size patterns for children's occasion dresses from an order: who wears them, what they are made of, and the design.",
+    )
+    .helpCommand(false)
+    .exitOverride()
+    .configureOutput({
+      writeOut: (text) => io.out(text),
+      writeErr: (text) => io.err(text),
+      outputError: (text, write) => write(asSentence(text)),
+    })
+    .addHelpText(
+      'after',
+      `
+Begin with the example:
+  frockwright example my-order.json    then change what it says
+  frockwright check my-order.json      see what fits before anything is printed
+  frockwright pack my-order.json       make the folder of patterns
+
+What it hands back to the shell: ${say('cli.exits', {}, 'cm')}`,
+    );
+
+  program
+    .command('pack')
+    .description('make all the papers of an order: patterns, cut lists, checks, sheets for drawing by hand')
+    .argument('<order>', 'the order, a .json file')
+    .option('--into <folder>', 'where to put them (else a folder named after the order, beside it)')
+    .option('--replace', 'take the place of an older pack in that folder', false)
+    .option(
+      '--even-so',
+      'make them although a check says that something must not be cut; it is marked',
+      false,
+    )
+    .option('--progress', 'say each step on a line of its own', false)
+    .option('--json', JSON_HELP, false)
+    .action(
+      async (
+        file: string,
+        options: { into?: string; replace: boolean; evenSo: boolean; progress: boolean; json: boolean },
+      ) => finish(await packCommand(io, file, { ...options, into: options.into ?? null })),
+    );
+
+  program
+    .command('check')
+    .description('say what fits in an order and what does not, without writing anything')
+    .argument('<order>', 'the order, a .json file')
+    .option('--all', 'say what fits as well', false)
+    .option('--json', JSON_HELP, false)
+    .action(async (file: string, options: { all: boolean; json: boolean }) =>
+      finish(await checkCommand(io, file, options)),
+    );
+
+  program
+    .command('measures')
+    .description('say which measurements a dress needs, which are known, and how the others are taken')
+    .argument('[order]', 'the order, a .json file')
+    .option('--steps <list>', 'a design instead of an order: its steps, as in neckline,yoke,pleated-skirt')
+    .option('--json', JSON_HELP, false)
+    .action(async (file: string | undefined, { steps, json }: { steps?: string; json: boolean }) => {
+      const list = (steps ?? '').split(',').map((step) => step.trim());
+      finish(
+        await measuresCommand(io, { file: file ?? null, steps: list.filter((step) => step !== ''), json }),
+      );
+    });
+
+  program
+    .command('steps')
+    .description('list the design steps that a dress can be made of')
+    .option('--json', JSON_HELP, false)
+    .action((options: { json: boolean }) => finish(stepsCommand(io, options.json)));
+
+  program
+    .command('example')
+    .description('write an order to begin with: flower girls for a wedding')
+    .argument('[file]', 'a new file to write it to (else it is printed here)')
+    .option('--json', JSON_HELP, false)
+    .action(async (file: string | undefined, options: { json: boolean }) =>
+      finish(await exampleCommand(io, file ?? null, options.json)),
+    );
+  return program;
+}
+
+/** The library begins its messages with "error:" in small letters. */
+function asSentence(text: string): string {
+  const plain = text.replace(/^error: /, '');
+  return `${plain.slice(0, 1).toUpperCase()}${plain.slice(1)}`;
+}
