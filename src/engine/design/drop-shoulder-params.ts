@@ -25,6 +25,13 @@ const noMoreThan =
   (c: StepContext): number =>
     Math.min(atAgeOne, withDepth(atAgeOne)(c));
 
+/** The drop, less where it would eat up a short side seam under a short sleeve. */
+const dropRule = (c: StepContext): number => {
+  const room =
+    edgeLength(pieceOf(c.garment, 'front'), 'side') - SHORTEST_SIDE - noMoreThan(inches(0.5))(c) - 1;
+  return Math.max(0, Math.min(noMoreThan(inches(1.5))(c), room));
+};
+
 /** Shortest side seam that may be left under the sleeve, mm. */
 export const SHORTEST_SIDE = 25;
 
@@ -43,7 +50,7 @@ const source = `${COMMON_PRACTICE}; given for age one, from there with the arm o
 
 export const dropShoulderParams = {
   finish: choiceParam(['cap-pointed', 'cap-rounded', 'short', 'straight'], 'cap-rounded', COMMON_PRACTICE),
-  drop: lengthParam(noMoreThan(inches(1.5)), (c) => [0, armholeDepth(c.garment, 'front')], source),
+  drop: lengthParam(dropRule, (c) => [0, armholeDepth(c.garment, 'front')], source),
   capHeight: lengthParam(withArm(inches(2)), (c) => [leastExtension(c), armLength(c)], source),
   fall: lengthParam(withArm(inches(2)), (c) => [10, armLength(c)], source),
   shapeIn: lengthParam(noMoreThan(inches(0.5)), (c) => [1, armLength(c) / 4], source),

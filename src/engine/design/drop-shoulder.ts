@@ -122,7 +122,11 @@ function drawHalf(
   const opened = replaceEdge(piece, 'armhole', [
     { name: 'overarm', kind: 'shoulder', path: overarm },
     // A straight edge is no hem: a strip, an extension or a bow is sewn to it.
-    { name: 'sleeve-edge', kind: values.finish === 'straight' ? 'armhole' : 'curved-sleeve-hem', path: sleeveEdge },
+    {
+      name: 'sleeve-edge',
+      kind: values.finish === 'straight' ? 'armhole' : 'curved-sleeve-hem',
+      path: sleeveEdge,
+    },
   ]);
   const shorterSide = outer.lowered === 0 ? side : pathSlice(side, outer.lowered, pathLength(side));
   return { ok: true, piece: reshape(opened, { side: shorterSide }), overarm, runsThrough: outer.runsThrough };

@@ -20,9 +20,9 @@ export const setInSleeve = defineStep({
   kind: 'sleeve',
   params: {
     length: lengthParam(
-      ({ body }) => body.values.armLength.mm * 0.35,
+      ({ body }) => Math.max(body.values.armLength.mm * 0.35, 100),
       ({ body }) => [50, body.values.armLength.mm + 20],
-      'short sleeve, about a third of the arm (common practice, no source)',
+      'short sleeve, about a third of the arm, and 10 cm at least so that it clears its cap (common practice, no source)',
     ),
     capEase: lengthParam(
       ({ body }) => ((body.ageMonths ?? 72) < 72 ? 6 : 12),
