@@ -67,9 +67,14 @@ export function frontHead(width: number, height: number, alone: boolean, facts: 
 }
 
 function adviceKeys(alone: boolean): readonly WordKey[] {
-  const measure = ['paper.front.settings', 'paper.front.measure'] as const;
-  if (!alone) return [...measure, 'paper.front.wrong-sheet'];
-  return [...measure, 'paper.front.right', 'paper.front.wrong', 'paper.front.join'];
+  if (!alone) return ['paper.front.settings', 'paper.front.measure-sheet', 'paper.front.wrong-sheet'];
+  return [
+    'paper.front.settings',
+    'paper.front.measure',
+    'paper.front.right',
+    'paper.front.wrong',
+    'paper.front.join',
+  ];
 }
 
 function numbered(sentences: readonly string[], width: number, { measure }: Ink): Drawn {

@@ -119,13 +119,15 @@ function diagramMarks(
   diagram: Diagram,
   width: number,
   { scale, box, height }: DiagramScene,
-  { measure }: Ink,
+  { measure, units }: Ink,
 ): readonly Mark[] {
   const left = (width - (box.maxX - box.minX) * scale) / 2;
   const frame = { a: scale, b: 0, c: 0, d: scale, e: left - box.minX * scale, f: AIR - box.minY * scale };
   const small = (path: Path): Path => pathMap(path, frame);
+  const article = `${say('paper.hand.article', {}, units)} `;
   const points = diagram.points.map(({ name, at }) => ({
-    name,
+    // 'the neck point' is for sentences; beside the point stands 'neck point'.
+    name: name.startsWith(article) ? name.slice(article.length) : name,
     at: { x: at.x * frame.a + frame.e, y: at.y * frame.d + frame.f },
   }));
   const live = diagram.live.map(small);

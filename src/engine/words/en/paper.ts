@@ -19,6 +19,8 @@ export const paper = {
   'paper.front.settings':
     'Print at 100 % ("actual size"). Turn "fit to page" off in the reader and in the printer\'s own settings.',
   'paper.front.measure': 'Measure the square both ways and both check lines with a rigid ruler, not a tape.',
+  'paper.front.measure-sheet':
+    'Measure the square both ways and the check line along the top with a rigid ruler, not a tape.',
   'paper.front.right': 'All right? Print the rest on the same printer.',
   'paper.front.wrong':
     'Not right? Do not cut. Look at the settings again. If the square is still a little off, have the sheets made again with what it measured: they will be drawn for your printer.',
@@ -44,6 +46,7 @@ export const paper = {
   'paper.hand.title': 'Draw it by hand: {child}',
   'paper.hand.order':
     'Straight lines first, points second, curves last. Write the name beside each point as you make it. What is new in a step is drawn heavy.',
+  'paper.hand.article': 'the',
   'paper.hand.allowances': 'These are stitching lines. Add the allowances before you cut.',
 
   'paper.cut-list.name': 'Cut list',
