@@ -1,5 +1,5 @@
 import { tell } from '../engine/design/index.ts';
-import type { OrderProblem } from '../engine/order/index.ts';
+import { type OrderProblem, problemSentence } from '../engine/order/index.ts';
 import type { UnitSystem } from '../engine/units/index.ts';
 import type { WordKey, WordValues } from '../engine/words/index.ts';
 import { EXIT, type ExitCode, type Io } from './io.ts';
@@ -22,15 +22,10 @@ export interface Refusal {
 
 /** The order can't be used. */
 export function orderRefusal(problems: readonly OrderProblem[], units: UnitSystem): Refusal {
-  const told = problems.map(
-    ({ code, child, path, values, say }): ToldProblem => ({
-      code,
-      child,
-      path,
-      values,
-      sentence: tell(say, units),
-    }),
-  );
+  const told = problems.map((problem): ToldProblem => {
+    const { code, child, path, values } = problem;
+    return { code, child, path, values, sentence: problemSentence(problem, units) };
+  });
   return { ok: false, exit: EXIT.unusable, problems: told };
 }
 

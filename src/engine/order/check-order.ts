@@ -3,7 +3,7 @@ import type { CutPiece } from '../cut/index.ts';
 import { cutDress } from './cut-dress.ts';
 import { type LaidCloths, layCloths } from './lay-cloths.ts';
 import type { Order } from './order.ts';
-import type { OrderProblem } from './problem.ts';
+import { fieldProblem, type OrderProblem } from './problem.ts';
 import { type ChildDress, type Finding, workChild } from './work-child.ts';
 
 /** All that is known of one child's dress before anything is put on paper. */
@@ -25,9 +25,27 @@ export type OrderReport =
 export function checkOrder(order: Order, day: string): OrderReport {
   const results = order.children.map((child) => workChild(order, child));
   const problems = results.flatMap((result) => (result.ok ? [] : result.problems));
-  if (problems.length > 0) return { ok: false, problems };
+  if (problems.length > 0) return { ok: false, problems: withoutUnitSlips(order, problems) };
   const dresses = results.flatMap((result) => (result.ok ? [result.dress] : []));
   return { ok: true, children: dresses.map((dress) => reportOn(order, dress, order.madeOn ?? day)) };
+}
+
+/** Slips of the unit from this many on are one slip: the order says cm, and all of it is written in inches. */
+const ONE_SLIP = 6;
+
+function withoutUnitSlips(order: Order, problems: readonly OrderProblem[]): readonly OrderProblem[] {
+  const meant = order.units === 'cm' ? 'body.meant-inches' : 'body.meant-centimetres';
+  const slips = problems.filter(({ code }) => code === meant);
+  const measured = order.children.reduce((sum, { body }) => sum + Object.keys(body.measured).length, 0);
+  if (slips.length < ONE_SLIP || slips.length < measured / 2) return problems;
+  const values = {
+    count: slips.length,
+    measured,
+    units: order.units,
+    other: order.units === 'cm' ? 'in' : 'cm',
+  };
+  const slip = fieldProblem({ child: null, path: ['units'] }, 'order.other-units', values);
+  return [slip, ...problems.filter(({ code }) => code !== meant)];
 }
 
 function reportOn(order: Order, dress: ChildDress, day: string): ChildReport {

@@ -54,6 +54,9 @@ export function partyCheckPages(
       ]),
       ticked: false,
     },
+    ...(children.every(({ findings }) => findings.every(({ level }) => level === 'ok' || level === 'note'))
+      ? [{ kind: 'paragraph', text: say('order.checks.party-fine', {}, units) } as const]
+      : []),
     ...children.flatMap((child): FlowBlock[] => {
       const urgent = child.findings.filter(({ level }) => level === 'stop' || level === 'warn');
       if (urgent.length === 0) return [];

@@ -1,4 +1,4 @@
-import { LONGEST_NAME } from './schema.ts';
+import { LONGEST_TEXT } from './plain-text.ts';
 
 /**
  * What each child is called on the paper: her name as written, told apart by a number where another child of the
@@ -34,5 +34,5 @@ function nameIn(child: unknown): string | null {
     .normalize('NFC')
     .replace(/\p{Cc}/gu, '')
     .trim();
-  return plain === '' || [...plain].length > LONGEST_NAME ? null : plain;
+  return plain === '' || [...plain].length > LONGEST_TEXT ? null : plain;
 }

@@ -3,12 +3,11 @@ import type { BodyProblem } from '../body/index.ts';
 import { problemSaying } from '../body/index.ts';
 import type { ParamProblem } from '../construct/index.ts';
 import type { DesignProblem } from '../design/index.ts';
+import { finestRuler, type UnitSystem } from '../units/index.ts';
 import type { WordKey, WordValue } from '../words/index.ts';
-import { notAChoice, unknownField } from './form-problems.ts';
 import type { OrderChild } from './order.ts';
 import type { OrderPath } from './path.ts';
 import { aboutField, aboutPlace, fieldProblem, type OrderPlace, type OrderProblem } from './problem.ts';
-import { shown } from './shown.ts';
 
 /** Why a child's measurements can't be drafted from, at the field to look at. */
 export function bodyProblem(child: OrderChild, problem: BodyProblem): OrderProblem {
@@ -20,15 +19,15 @@ export function bodyProblem(child: OrderChild, problem: BodyProblem): OrderProbl
 }
 
 /** Why a child's dress can't be drawn, at the line of the order that asks for it. */
-export function dressProblem(child: OrderChild, problem: DesignProblem): OrderProblem {
+export function dressProblem(child: OrderChild, problem: DesignProblem, units: UnitSystem): OrderProblem {
   switch (problem.of) {
     case 'block':
-      return blockProblem(child, problem.problem);
+      return blockProblem(child, problem.problem, units);
     case 'param': {
       const placed = child.steps.find(({ step }) => step === problem.step);
       const { param } = problem.problem;
       const path = placed?.paths[param] ?? placed?.path ?? child.path;
-      return paramProblem({ child: child.name, path, step: problem.step }, problem.problem);
+      return paramProblem({ child: child.name, path, step: problem.step }, problem.problem, units);
     }
     case 'body': {
       const path = child.steps.find(({ step }) => step === problem.step)?.path ?? child.path;
@@ -40,12 +39,12 @@ export function dressProblem(child: OrderChild, problem: DesignProblem): OrderPr
   }
 }
 
-function blockProblem(child: OrderChild, problem: BlockProblem): OrderProblem {
+function blockProblem(child: OrderChild, problem: BlockProblem, units: UnitSystem): OrderProblem {
   const { path, paths } = child.block;
   switch (problem.of) {
     case 'param': {
       const at = paths[problem.problem.param] ?? [...path, problem.problem.param];
-      return paramProblem({ child: child.name, path: at }, problem.problem);
+      return paramProblem({ child: child.name, path: at }, problem.problem, units);
     }
     case 'own':
       return fieldProblem(
@@ -62,46 +61,43 @@ function blockProblem(child: OrderChild, problem: BlockProblem): OrderProblem {
 const half = (side: 'front' | 'back'): WordValue => ({ word: `order.half.${side}` satisfies WordKey });
 
 function ownBlockWords(problem: OwnBlockProblem): [WordKey, Readonly<Record<string, WordValue>>] {
-  const side = half(problem.half);
   switch (problem.code) {
     case 'shoulder-too-short':
       return [
         'order.block.shoulder-too-short',
-        { half: side, shoulder: { mm: problem.shoulder }, fall: { mm: problem.fall } },
+        { shoulder: { mm: problem.shoulder }, fall: { mm: problem.fall } },
       ];
     case 'tip-outside-chest':
       return [
         'order.block.own-tip-outside-chest',
-        { half: side, tip: { mm: problem.tip }, chest: { mm: problem.chest } },
+        { tip: { mm: problem.tip }, chest: { mm: problem.chest } },
       ];
     case 'no-side-left':
       return [
         'order.block.no-side-left',
-        { half: side, underarm: { mm: problem.underarm }, waist: { mm: problem.waist } },
+        { underarm: { mm: problem.underarm }, waist: { mm: problem.waist } },
       ];
     case 'neck-too-deep':
       return [
         'order.block.neck-too-deep',
-        { half: side, depth: { mm: problem.depth }, underarm: { mm: problem.underarm } },
+        { depth: { mm: problem.depth }, underarm: { mm: problem.underarm } },
       ];
     case 'allowance-too-wide':
-      return ['order.block.allowance-too-wide', { half: side, allowance: { mm: problem.allowance } }];
+      return ['order.block.allowance-too-wide', { allowance: { mm: problem.allowance } }];
   }
 }
 
-function paramProblem(at: OrderPlace, problem: ParamProblem): OrderProblem {
-  switch (problem.code) {
-    case 'unknown-param':
-      return unknownField(at, problem.param, problem.known);
-    case 'unreadable':
-      return fieldProblem(at, `order.param.${problem.wants}`, { found: shown(problem.given), choices: '' });
-    case 'not-a-choice':
-      return notAChoice(at, problem.given, problem.choices);
-    case 'out-of-range': {
-      const [least, most] = problem.range;
-      const told = (n: number): WordValue => (problem.isLength ? { mm: n } : n);
-      const values = { value: told(problem.value), least: told(least), most: told(most) };
-      return fieldProblem(at, least <= most ? 'order.param.out-of-range' : 'order.param.no-room', values);
-    }
-  }
+function paramProblem(at: OrderPlace, problem: ParamProblem, units: UnitSystem): OrderProblem {
+  if (problem.code !== 'out-of-range') throw new Error('Given numbers are read when the order is.');
+  const [least, most] = problem.isLength ? onRuler(problem.range, units) : problem.range;
+  const told = (n: number): WordValue => (problem.isLength ? { mm: n } : n);
+  const values = { value: told(problem.value), least: told(least), most: told(most) };
+  return fieldProblem(at, least <= most ? 'order.param.out-of-range' : 'order.param.no-room', values);
+}
+
+/** The range as it can be told: on whole marks of the ruler, and no wider than it is, so that its ends are taken. */
+function onRuler([least, most]: readonly [number, number], units: UnitSystem): readonly [number, number] {
+  const { step } = finestRuler(units);
+  const inner = [Math.ceil(least / step - 1e-6) * step, Math.floor(most / step + 1e-6) * step] as const;
+  return inner[0] <= inner[1] ? inner : [least, most];
 }

@@ -3,7 +3,7 @@ import type { WordKey } from '../words/index.ts';
 import { nearest } from './nearest.ts';
 import type { OrderPath } from './path.ts';
 import { fieldProblem, type OrderPlace, type OrderProblem } from './problem.ts';
-import { LONGEST_NAME, ORDER_SCHEMA, type OrderFile } from './schema.ts';
+import { ORDER_SCHEMA, type OrderFile } from './schema.ts';
 import { shown } from './shown.ts';
 
 export type FormResult =
@@ -32,15 +32,17 @@ function problemOf(issue: Issue, placeOf: (path: OrderPath) => OrderPlace): Orde
   const found = shown(issue.input);
   switch (issue.message) {
     case 'choice':
-      return notAChoice(at, issue.input, (issue.expected ?? '').match(/(?<=")[^"]+(?=")/g) ?? []);
+      return notAChoice(at, issue.input, choicesIn(issue.expected ?? ''));
     case 'too-many':
       return fieldProblem(at, 'order.too-many', { most: String(issue.expected).replace(/\D/g, '') });
-    case 'too-long':
-      return fieldProblem(at, 'order.too-long', { found, most: LONGEST_NAME });
     default:
       return fieldProblem(at, WANTED[issue.message] ?? 'order.wants.table', { found });
   }
 }
+
+/** `("A4" | "A0")` as the library tells what it expected. */
+const choicesIn = (expected: string): readonly string[] =>
+  [...expected.matchAll(/"([^"]*)"/g)].map(([, choice]) => choice ?? '');
 
 /** What a schema asks for by its message, as a sentence. */
 const WANTED: Readonly<Record<string, WordKey>> = {

@@ -1,4 +1,5 @@
 import type { DraftPart, DraftStep } from '../construct/index.ts';
+import type { CutPiece } from '../cut/index.ts';
 import { tell } from '../design/index.ts';
 import type { Path } from '../geometry/index.ts';
 import {
@@ -12,18 +13,20 @@ import {
   type Paper,
   type TextMeasure,
 } from '../sheet/index.ts';
+import { formatLength } from '../units/index.ts';
 import { say } from '../words/index.ts';
 import { sizeText } from './cut-dress.ts';
 import type { Order } from './order.ts';
 import type { ChildDress, DressByHand } from './work-child.ts';
 
 /**
- * The sheet for drafting by hand, told in the units of the maker's ruler, and a page that says whether the rounded
- * draft still fits together. Null where it can't be drawn with this ruler.
+ * The sheet for drafting by hand, told in the units of the maker's ruler, and a last page that says whether the
+ * rounded draft still fits together and what to add round it. Null where it can't be drawn with this ruler.
  */
 export function handPages(
   order: Order,
   { child, body, byHand }: ChildDress,
+  pieces: readonly CutPiece[],
   paper: Paper,
   measure: TextMeasure,
   date: string,
@@ -39,7 +42,7 @@ export function handPages(
     paper,
     ink,
   });
-  return [...steps, ...fitPages(byHand, child.name, paper, ink, date)];
+  return [...steps, ...lastPages(byHand, pieces, child.name, paper, ink, date)];
 }
 
 function handPart(part: DraftPart, { units }: Ink): HandPart {
@@ -53,12 +56,21 @@ function handPart(part: DraftPart, { units }: Ink): HandPart {
   return { title: tell(part.title, units), steps };
 }
 
-function fitPages(byHand: DressByHand, child: string, paper: Paper, ink: Ink, date: string): readonly Page[] {
+function lastPages(
+  byHand: DressByHand,
+  pieces: readonly CutPiece[],
+  child: string,
+  paper: Paper,
+  ink: Ink,
+  date: string,
+): readonly Page[] {
   const { units } = ink;
   const spoiled = byHand.checks.filter(({ level }) => level === 'warn' || level === 'stop');
-  const told = spoiled.flatMap(({ say: what, todo }) => [
-    [tell(what, units), todo === null ? '' : tell(todo, units)].join(' ').trim(),
-  ]);
+  const told = spoiled.map(({ say: what, todo }) =>
+    todo === null ? tell(what, units) : `${tell(what, units)} ${tell(todo, units)}`,
+  );
+  const column = (key: 'piece' | 'cutting' | 'add', share: number) =>
+    ({ heading: say(`order.hand.${key}`, {}, units), share, align: 'left' }) as const;
   const blocks: FlowBlock[] = [
     { kind: 'heading', text: say('order.hand.fit', {}, units) },
     {
@@ -66,7 +78,24 @@ function fitPages(byHand: DressByHand, child: string, paper: Paper, ink: Ink, da
       text: say(spoiled.length === 0 ? 'order.hand.fits' : 'order.hand.fits-not', {}, units),
     },
     { kind: 'ticks', items: told },
+    { kind: 'heading', text: say('order.hand.allowances', {}, units) },
+    {
+      kind: 'table',
+      columns: [column('piece', 3), column('cutting', 4), column('add', 7)],
+      rows: pieces.map((piece) => [piece.label.title, piece.label.cutting, allowanceList(piece, ink)]),
+      ticked: true,
+    },
   ];
-  const name = say('order.hand.fit', {}, units);
+  const name = say('order.hand.last', {}, units);
   return flowPages(blocks, { paper, ink, name, footer: `${name} - ${child} - ${date}` });
+}
+
+/** `shoulder 3/8 in, side 1 in`: what is added at each kind of edge of a piece. */
+function allowanceList({ piece, allowances }: CutPiece, { units }: Ink): string {
+  const listed = new Set<string>();
+  for (const { name, kind } of piece.edges) {
+    const mm = allowances[name] ?? 0;
+    if (kind !== 'fold') listed.add(`${say(`check.edge.${kind}`, {}, units)} ${formatLength(mm, units)}`);
+  }
+  return [...listed].join(', ');
 }

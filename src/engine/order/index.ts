@@ -16,6 +16,6 @@ export {
   neededMeasures,
 } from './needed-measures.ts';
 export type { Order, OrderChild } from './order.ts';
-export type { OrderProblem } from './problem.ts';
+export { type OrderProblem, problemSentence } from './problem.ts';
 export { LARGEST_ORDER, type ReadOrder, readOrder } from './read-order.ts';
 export type { Finding } from './work-child.ts';

@@ -155,7 +155,7 @@ function childPapers(desk: Desk, report: ChildReport, folder: string): ChildPape
     const about = told('order.file.pattern', { format: formatName(format), count: pages.length });
     add(`pattern-${formatName(format).replaceAll(' ', '-')}.pdf`, about, pages);
   }
-  const hand = handPages(order, report.dress, paper, ink.measure, day);
+  const hand = handPages(order, report.dress, pieces, paper, ink.measure, day);
   if (hand !== null) add('draw-by-hand.pdf', told('order.file.by-hand'), hand);
   add('checks.pdf', told('order.file.checks'), checkPages(report, paper, ink, day));
   const { lists } = layCloths(order, pieces);

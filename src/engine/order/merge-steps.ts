@@ -1,6 +1,7 @@
 import type { GivenParams } from '../construct/index.ts';
 import { DESIGN_STEPS, type DesignStep, findStep } from '../design/index.ts';
-import { unknownField } from './form-problems.ts';
+import type { UnitSystem } from '../units/index.ts';
+import { givenProblems } from './given-params.ts';
 import { nearest } from './nearest.ts';
 import type { PlacedStep } from './order.ts';
 import { fieldProblem, type OrderPlace, type OrderProblem } from './problem.ts';
@@ -22,13 +23,13 @@ interface SwitchedStep extends PlacedStep {
 }
 
 /** Reads the steps of one list: each is known, stands once, and shares its kind with no other that is worn. */
-export function readSteps({ steps, at }: StepList): ReadSteps {
+export function readSteps({ steps, at }: StepList, units: UnitSystem): ReadSteps {
   const problems: OrderProblem[] = [];
   const read: SwitchedStep[] = [];
   for (const [i, { step: id, off = false, ...rest }] of steps.entries()) {
     const path = [...at.path, 'dress', i];
     const step = findStep(id);
-    const here: OrderPlace = { ...at, path };
+    const here: OrderPlace = { ...at, path, step: id };
     if (step === undefined) {
       problems.push(unknownStep({ ...at, path: [...path, 'step'] }, id));
       continue;
@@ -37,11 +38,8 @@ export function readSteps({ steps, at }: StepList): ReadSteps {
       (other) => other.step === id || (!off && !other.off && sameKind(other.step, step)),
     );
     if (rival !== undefined) problems.push(twoOfAKind(here, rival.step, step));
-    const known = Object.keys(step.params);
-    for (const name of Object.keys(rest)) {
-      if (!known.includes(name)) problems.push(unknownField({ ...here, step: id }, name, ['off', ...known]));
-    }
     const given: GivenParams = rest;
+    problems.push(...givenProblems(step.params, given, here, units, ['off']));
     const paths = Object.fromEntries(Object.keys(given).map((name) => [name, [...path, name]]));
     read.push({ step: id, given, off, path, paths });
   }
@@ -64,7 +62,9 @@ export function mergeSteps(
     const before = merged.get(step.step);
     if (step.off && before === undefined) {
       problems.push(
-        fieldProblem({ ...at, path: step.path }, 'order.step.off-absent', { step: titleOf(step.step) }),
+        fieldProblem({ ...at, path: step.path, step: step.step }, 'order.step.off-absent', {
+          step: titleOf(step.step),
+        }),
       );
     }
     const known = findStep(step.step);

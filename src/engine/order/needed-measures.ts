@@ -32,7 +32,10 @@ export function neededMeasures(order: Order, child: OrderChild): NeededMeasures 
   });
   const drawn = drawDress(order, child, body.as('drawing'), null);
   if (!drawn.ok)
-    return { ok: false, problems: drawn.problems.map((problem) => dressProblem(child, problem)) };
+    return {
+      ok: false,
+      problems: drawn.problems.map((problem) => dressProblem(child, problem, order.units)),
+    };
   checkGarment(checkInput(order, body.as('checks'), drawn.garment));
   const values = completed.body.values;
   if ([...uses.keys()].some((id) => values[id].from === 'estimated') && !uses.has('height')) {

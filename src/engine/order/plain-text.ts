@@ -2,8 +2,8 @@ import type { OrderPath } from './path.ts';
 import { fieldProblem, type OrderPlace, type OrderProblem } from './problem.ts';
 import { shown } from './shown.ts';
 
-/** No field holds a longer text. */
-const LONGEST_TEXT = 200;
+/** Letters of any text of an order; a longer name is a slip, and would not fit on a piece. */
+export const LONGEST_TEXT = 80;
 
 /**
  * What no order may hold, whatever its form: control characters, texts without end, and field names that mean
@@ -30,7 +30,7 @@ export function plainTextProblems(
 }
 
 function textProblems(text: string, at: OrderPlace): readonly OrderProblem[] {
-  if (text.length > LONGEST_TEXT) {
+  if ([...text].length > LONGEST_TEXT) {
     return [fieldProblem(at, 'order.too-long', { found: shown(text), most: LONGEST_TEXT })];
   }
   return hasControl(text) ? [fieldProblem(at, 'order.control-character', { found: shown(text) })] : [];

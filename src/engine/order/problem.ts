@@ -1,3 +1,5 @@
+import { tell } from '../design/index.ts';
+import type { UnitSystem } from '../units/index.ts';
 import type { Saying, WordKey, WordValues } from '../words/index.ts';
 import { fieldSaying } from './field-words.ts';
 import { type OrderPath, pathText } from './path.ts';
@@ -44,8 +46,9 @@ const CHILD_FIELD: WordKey = 'order.problem.child-field';
 const ORDER: WordKey = 'order.field.order';
 
 /** The field itself, or the group it lies in where the maker has no word for it. */
-function nearestField({ child, path, step }: OrderPlace): Saying | null {
-  for (let length = path.length; length > (child === null ? 0 : 2); length--) {
+function nearestField({ path, step }: OrderPlace): Saying | null {
+  const child = path[0] === 'children' && typeof path[1] === 'number' ? 2 : 0;
+  for (let length = path.length; length > child; length--) {
     const field = fieldSaying(path.slice(0, length), step ?? null);
     if (field !== null) return field;
   }
@@ -55,6 +58,12 @@ function nearestField({ child, path, step }: OrderPlace): Saying | null {
 /** A problem told by a saying that says by itself whose field it is, or that concerns the whole file. */
 export function aboutPlace(at: OrderPlace, what: Saying): OrderProblem {
   return problem(at, what, what);
+}
+
+/** The problem as a maker reads it. */
+export function problemSentence({ say }: OrderProblem, units: UnitSystem): string {
+  const [first = '', ...rest] = tell(say, units);
+  return `${first.toUpperCase()}${rest.join('')}`;
 }
 
 function problem(at: OrderPlace, what: Saying, sentence: Saying): OrderProblem {

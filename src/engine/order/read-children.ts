@@ -1,6 +1,7 @@
-import type { BlockChoice, OwnBlock, OwnHalf } from '../block/index.ts';
+import { BLOCK_PARAMS, type BlockChoice, type OwnBlock, type OwnHalf } from '../block/index.ts';
 import { type BodyInput, MEASURE_IDS, type Measured } from '../body/index.ts';
 import { type Day, monthsBetween, readDay } from './day.ts';
+import { givenProblems } from './given-params.ts';
 import { mergeSteps, readSteps } from './merge-steps.ts';
 import type { OrderChild, PlacedBlock } from './order.ts';
 import { fieldProblem, type OrderPlace, type OrderProblem } from './problem.ts';
@@ -25,14 +26,14 @@ export function readChildren(
 ): ReadChildren {
   const problems: OrderProblem[] = [];
   const whole: OrderPlace = { child: null, path: [] };
-  const party = readSteps({ steps: order.dress, at: whole });
+  const party = readSteps({ steps: order.dress, at: whole }, order.units);
   problems.push(...party.problems);
   const partyBlock = readBlock(order, whole, null, reader, problems);
 
   const children = order.children.map((file, i): OrderChild => {
     const name = names[i] ?? file.name;
     const at: OrderPlace = { child: name, path: ['children', i] };
-    const own = readSteps({ steps: file.dress ?? [], at });
+    const own = readSteps({ steps: file.dress ?? [], at }, order.units);
     const merged = mergeSteps(party.steps, own.steps, at);
     problems.push(...own.problems, ...merged.problems);
     return {
@@ -108,6 +109,7 @@ function readBlock(
     Object.entries(block ?? {}).flatMap(([name, value]) => (value === undefined ? [] : [[name, value]])),
   );
   const given = before?.choice.kind === 'drafted' ? { ...before.choice.given, ...own } : own;
+  problems.push(...givenProblems(BLOCK_PARAMS, own, { ...at, path }, reader.units));
   const choice: BlockChoice = { kind: 'drafted', given };
   const paths = Object.fromEntries(Object.keys(own).map((name) => [name, [...path, name]]));
   return { choice, path, paths: { ...before?.paths, ...paths } };

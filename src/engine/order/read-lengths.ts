@@ -3,6 +3,7 @@ import { aboutField, fieldProblem, type OrderPlace, type OrderProblem } from './
 
 /** Reads the lengths of an order, in its units, and gathers what can't be read. */
 export interface LengthReader {
+  readonly units: UnitSystem;
   readonly problems: OrderProblem[];
   /** The length in mm; 0 after a problem, which keeps the order from being used. */
   length(at: OrderPlace, given: string | number, range: readonly [number, number]): number;
@@ -19,6 +20,7 @@ export function createLengthReader(units: UnitSystem): LengthReader {
     return null;
   };
   return {
+    units,
     problems,
     anyLength,
     length: (at, given, [least, most]) => {

@@ -53,10 +53,9 @@ export function readPaper(file: OrderFile['paper'], reader: LengthReader): ReadP
   const problem = printerProblem(printer);
   if (problem === null) return { papers, printer, problems: [] };
   const { least, most } = problem.values;
-  const values = { least: { mm: least }, most: { mm: most } };
   return {
     papers,
     printer: null,
-    problems: [fieldProblem(at('printerMeasured'), 'order.printer-too-far-off', values)],
+    problems: [fieldProblem(at('printerMeasured'), 'order.printer-too-far-off', { least, most })],
   };
 }

@@ -11,9 +11,6 @@ import { VERSION_FIELD } from './migrate.ts';
  * `form-problems.ts`; the message of a table is the list of its fields.
  */
 
-/** Every text of an order; longer ones are slips, and would not fit on a piece. */
-export const LONGEST_NAME = 80;
-
 const table = <E extends v.ObjectEntries>(entries: E) =>
   v.pipe(
     v.custom<Record<string, unknown>>(
@@ -35,11 +32,7 @@ const tableOf = <K extends string, S extends v.GenericSchema>(names: readonly K[
 const list = <S extends v.GenericSchema>(item: S, most: number) =>
   v.pipe(v.array(item, 'list'), v.minLength(1, 'not-empty'), v.maxLength(most, 'too-many'));
 
-const name = v.pipe(
-  v.string('text'),
-  v.regex(/\S/u, 'not-blank'),
-  v.check((text) => [...text].length <= LONGEST_NAME, 'too-long'),
-);
+const name = v.pipe(v.string('text'), v.regex(/\S/u, 'not-blank'));
 const text = v.string('text');
 /** Read later, in the units of the order. */
 const length = v.union([v.string(), v.number()], 'length');

@@ -52,7 +52,10 @@ export function workChild(order: Order, child: OrderChild): ChildResult {
   const { body } = completed;
   const exact = drawDress(order, child, body, null);
   if (!exact.ok)
-    return { ok: false, problems: exact.problems.map((problem) => dressProblem(child, problem)) };
+    return {
+      ok: false,
+      problems: exact.problems.map((problem) => dressProblem(child, problem, order.units)),
+    };
   const ruled = drawDress(order, child, body, order.ruler);
   return {
     ok: true,

@@ -32,6 +32,7 @@ export const order = {
   'order.wants.text': 'a text in quotation marks belongs here, not {found}.',
   'order.wants.length': 'a length belongs here, not {found}. Write for instance "20 1/2", "52 cm" or 20.5.',
   'order.wants.number': 'a number belongs here, not {found}. Write it without quotation marks.',
+  'order.wants.whole-number': 'a whole number belongs here, not {found}. Write for instance 12.',
   'order.wants.flag': 'true or false belongs here, not {found}. Write it without quotation marks.',
   'order.wants.scalar': 'a length, a number, a word or true or false belongs here, not {found}.',
   'order.wants.not-empty': 'the list is empty. Write one entry at least.',
@@ -46,6 +47,8 @@ export const order = {
     '{found} is not a day of the calendar. Write year, month and day, for instance "2027-06-12".',
   'order.born-after-due':
     '{found} comes after the day on which the dress is worn. Check the birthday and the due day.',
+  'order.other-units':
+    'of {measured} measurements {count} can only be meant in {other}, but the order says "{units}". Write "units": "{other}", or measure again.',
   'order.age-twice': 'the birthday and the age in months are both given. Keep one of them.',
   'order.block-twice': 'a drafted block and a paper block are both given. Keep one of them.',
   'order.printer-too-far-off':
@@ -65,11 +68,6 @@ export const order = {
     '{first} and {second} cannot both be in one dress. Take one out, or give it "off": true.',
   'order.step.off-absent': "it is switched off, but the order's dress has no such step. Take the line out.",
 
-  'order.param.length': '{found} is not a length. Write for instance "1 1/2", "4 cm" or 1.5.',
-  'order.param.ratio': '{found} is not a number. Write for instance 2.5.',
-  'order.param.count': '{found} is not a whole number. Write for instance 12.',
-  'order.param.choice': '{found} is not known here. Choose one of {choices}.',
-  'order.param.flag': '{found} is neither true nor false. Write one of them without quotation marks.',
   'order.param.out-of-range': '{value} does not work on her. Take {least} to {most}.',
   'order.param.no-room':
     '{value} does not work on her, nor does any other: her measurements leave no room for it.',
@@ -79,15 +77,15 @@ export const order = {
   'order.block.armhole-too-shallow':
     'on the {half} no room is left for an armhole between shoulder and waist. Check the back length and the chest girth.',
   'order.block.shoulder-too-short':
-    '{half}: the shoulder of {shoulder} cannot fall by {fall}. The fall must be less than the shoulder is long.',
+    'the shoulder of {shoulder} cannot fall by {fall}. The fall must be less than the shoulder is long.',
   'order.block.own-tip-outside-chest':
-    '{half}: the shoulder tip lies {tip} from the centre, the underarm only {chest}. Measure the shoulder and the chest width again.',
+    'the shoulder tip lies {tip} from the centre, the underarm only {chest}. Measure the shoulder and the chest width again.',
   'order.block.no-side-left':
-    '{half}: the underarm lies {underarm} below the neck point and the waist {waist}, which leaves no side seam. Measure both again.',
+    'the underarm lies {underarm} below the neck point and the waist {waist}, which leaves no side seam. Measure both again.',
   'order.block.neck-too-deep':
-    '{half}: the neck of {depth} comes down to the underarm at {underarm}. Measure both again.',
+    'the neck of {depth} comes down to the underarm at {underarm}. Measure both again.',
   'order.block.allowance-too-wide':
-    '{half}: taking off an allowance of {allowance} leaves no pattern. Check how wide it is on the paper.',
+    'taking off an allowance of {allowance} leaves no pattern. Check how wide it is on the paper.',
   'order.half.front': 'front',
   'order.half.back': 'back',
 
@@ -184,6 +182,9 @@ export const order = {
   'order.checks.warnings': 'Before you cut, look at what the checks found: {warnings}.',
   'order.checks.fine': 'All checks fit. Notes worth knowing: {notes}.',
 
+  'order.checks.party-fine':
+    'Nothing stands against cutting. Each child has a list of her own in her folder.',
+
   'order.measures.heading': 'Measurements',
   'order.measures.about':
     'What was not measured is filled in from averages. A child may differ from them: measure where it matters.',
@@ -192,6 +193,11 @@ export const order = {
   'order.measures.from': 'Where it comes from',
   'order.measures.measured': 'measured',
 
+  'order.hand.last': 'Before you cut',
+  'order.hand.allowances': 'Add round the stitching lines',
+  'order.hand.piece': 'Piece',
+  'order.hand.cutting': 'Cutting',
+  'order.hand.add': 'Add',
   'order.hand.fit': 'Does the rounded draft fit together?',
   'order.hand.fits':
     'Yes. With every length rounded to your ruler, the seams still agree, notches meet and pleats come out whole.',
