@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { dressOf, pieceNamed, refusalOf, tryDress } from '../../../tests/dress-of.ts';
-import { edgeEnd, edgeLength, edgeOf, edgeStart } from '../piece/index.ts';
+import { outlineSelfCrossings } from '../geometry/index.ts';
+import { edgeEnd, edgeLength, edgeOf, edgeStart, outlineOf } from '../piece/index.ts';
 import { DESIGN_STEPS, tell } from './index.ts';
 
 describe('every design step', () => {
@@ -83,6 +84,18 @@ describe('neckline', () => {
       );
     expect(length('scoop')).toBeGreaterThan(length('round'));
     expect(length('round')).toBeGreaterThan(length('v'));
+  });
+
+  it('a deep square neck under a steep shoulder keeps its corner away from the centre', () => {
+    const dress = dressOf({
+      ageMonths: 6,
+      measured: { height: 654, chestGirth: 417 },
+      block: { kind: 'drafted', given: { method: 'eighth-of-chest', frontShoulderFall: '29 mm' } },
+      steps: [['neckline', { shape: 'square', frontDrop: '39 mm' }], 'lining'],
+    });
+    for (const id of ['front', 'front-lining']) {
+      expect(outlineSelfCrossings(outlineOf(pieceNamed(dress, id))), id).toEqual([]);
+    }
   });
 
   it('refuses a neckline below the underarm', () => {

@@ -7,6 +7,7 @@ import {
   outward,
   type Path,
   type Point,
+  pathJoin,
   pathLength,
   pathSlice,
   pathStartTangent,
@@ -130,6 +131,7 @@ export const neckline = defineStep({
 });
 
 const OUT: Vector = { x: 1, y: 0 };
+const UP: Vector = { x: 0, y: -1 };
 /** A scoop fills the corner more than the quarter ellipse of a round neck (0.5523). */
 const SCOOP_FULLNESS = 0.75;
 
@@ -143,11 +145,21 @@ function drawNeck(shape: Shape, centre: Point, neckPoint: Point, alongShoulder: 
       return curveBetween(centre, OUT, neckPoint, arriving, SCOOP_FULLNESS);
     case 'v':
       return curveBetween(centre, direction(centre, neckPoint), neckPoint, arriving);
-    case 'square': {
-      const corner = lineCrossing(centre, OUT, neckPoint, arriving) ?? { x: neckPoint.x, y: centre.y };
-      return linePath(centre, corner, neckPoint);
-    }
+    case 'square':
+      return drawSquare(centre, neckPoint, arriving);
   }
+}
+
+/** The corner of a square neck lies at least this share of the neck's width from the centre. */
+const LEAST_SQUARE = 0.7;
+
+/** Across and up; where a steep shoulder would pull the corner to the centre, the way up bends to it instead. */
+function drawSquare(centre: Point, neckPoint: Point, arriving: Vector): Path {
+  const straight = lineCrossing(centre, OUT, neckPoint, arriving);
+  if (straight !== null && straight.x >= neckPoint.x * LEAST_SQUARE)
+    return linePath(centre, straight, neckPoint);
+  const corner = { x: neckPoint.x * LEAST_SQUARE, y: centre.y };
+  return pathJoin(linePath(centre, corner), curveBetween(corner, UP, neckPoint, arriving));
 }
 
 function setNeck(piece: Piece, path: Path, centre: Point, widen: number): Piece {
