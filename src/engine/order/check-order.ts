@@ -1,5 +1,6 @@
 import type { Level } from '../check/index.ts';
 import type { CutPiece } from '../cut/index.ts';
+import type { WordKey } from '../words/index.ts';
 import { cutDress } from './cut-dress.ts';
 import { type LaidCloths, layCloths } from './lay-cloths.ts';
 import type { Order } from './order.ts';
@@ -38,12 +39,9 @@ function withoutUnitSlips(order: Order, problems: readonly OrderProblem[]): read
   const slips = problems.filter(({ code }) => code === meant);
   const measured = order.children.reduce((sum, { body }) => sum + Object.keys(body.measured).length, 0);
   if (slips.length < ONE_SLIP || slips.length < measured / 2) return problems;
-  const values = {
-    count: slips.length,
-    measured,
-    units: order.units,
-    other: order.units === 'cm' ? 'in' : 'cm',
-  };
+  const other = order.units === 'cm' ? 'in' : 'cm';
+  const words = { word: `order.units.${other}` satisfies WordKey };
+  const values = { count: slips.length, measured, units: order.units, other, words };
   const slip = fieldProblem({ child: null, path: ['units'] }, 'order.other-units', values);
   return [slip, ...problems.filter(({ code }) => code !== meant)];
 }

@@ -48,11 +48,13 @@ export const order = {
   'order.born-after-due':
     '{found} comes after the day on which the dress is worn. Check the birthday and the due day.',
   'order.other-units':
-    'of {measured} measurements {count} can only be meant in {other}, but the order says "{units}". Write "units": "{other}", or measure again.',
+    'of {measured} measurements {count} can only be meant in {words}, but the order says "{units}". Write "units": "{other}", or measure again.',
+  'order.units.in': 'inches',
+  'order.units.cm': 'centimetres',
   'order.age-twice': 'the birthday and the age in months are both given. Keep one of them.',
   'order.block-twice': 'a drafted block and a paper block are both given. Keep one of them.',
   'order.printer-too-far-off':
-    'the test square was further off than {least} to {most}. A printer alone does not err so much: print at 100 %, turn "fit to page" off, and measure again.',
+    'the test square was outside {least} to {most} mm. A printer alone does not err so much: print at 100 %, turn "fit to page" off, and measure again.',
 
   'order.cloth.same-name':
     'two cloths are called {name}. Give each a name of its own, since it is printed on the pieces.',
@@ -68,9 +70,9 @@ export const order = {
     '{first} and {second} cannot both be in one dress. Take one out, or give it "off": true.',
   'order.step.off-absent': "it is switched off, but the order's dress has no such step. Take the line out.",
 
-  'order.param.out-of-range': '{value} does not work on her. Take {least} to {most}.',
+  'order.param.out-of-range': '{value} does not work here. Take {least} to {most}.',
   'order.param.no-room':
-    '{value} does not work on her, nor does any other: her measurements leave no room for it.',
+    '{value} does not work here, nor does any other length: these measurements leave no room for it.',
 
   'order.block.tip-outside-chest':
     'on the {half} the shoulder comes out wider than the chest. Check the shoulder length and the chest girth, or give the chest more ease.',
