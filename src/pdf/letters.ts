@@ -29,13 +29,15 @@ const PLAIN: Shaping = {};
  * The fonts' `ccmp` feature takes letters like o-with-dot-below apart into two shapes; it looks the same, but readers
  * then find two letters, or the wrong one, when they search for the name. The whole letters are in the fonts. Only
  * an i with a further mark needs the feature, to lose its dot. The published types leave out that a feature can be
- * switched off by name.
+ * switched off by name. The font writes into the object that it is given, so every text has its own.
  */
-const WHOLE_LETTERS: Shaping = { features: { ccmp: false } as unknown as PDFKit.Mixins.OpenTypeFeatures[] };
+const wholeLetters = (): Shaping => ({
+  features: { ccmp: false } as unknown as PDFKit.Mixins.OpenTypeFeatures[],
+});
 
 export function shapingOf(text: string): Shaping {
   if (/^[ -\u00ff]*$/.test(text)) return PLAIN;
-  return /[ij\u012f\u0268\u1e2d\u1ecb]\p{M}/u.test(text) ? PLAIN : WHOLE_LETTERS;
+  return /[ij\u012f\u0268\u1e2d\u1ecb]\p{M}/u.test(text) ? PLAIN : wholeLetters();
 }
 
 /** Measures in the very fonts that will be embedded. Keep one for a whole pack: it remembers words. */

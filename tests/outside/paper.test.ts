@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { CutPiece } from '../../src/engine/cut/index.ts';
 import { type Point, pathFlatten } from '../../src/engine/geometry/index.ts';
 import {
   drawPiece,
@@ -14,6 +15,7 @@ import {
 } from '../../src/engine/sheet/index.ts';
 import { createTextMeasure, loadFonts, writePdf } from '../../src/pdf/index.ts';
 import { bodiceFront, cutPiece, dressOf, yokeFront } from '../fixtures/cut-pieces.ts';
+import { realDress } from '../fixtures/real-dress.ts';
 import { judgedBy, runOn } from './judges.ts';
 import { type Box, boxOf, type ReadPage, type ReadPath, readPdf } from './pdf-reading.ts';
 
@@ -22,13 +24,13 @@ const ink = { units: 'in', measure: createTextMeasure(fonts) } as const;
 const settings = { title: 'Sheets', creationDate: new Date('2026-03-14T00:00:00Z'), fonts };
 const wearer = { child: 'Adaeze', size: '4 years', date: '14 March 2026' };
 
-const sheetsOf = (pieces: ReturnType<typeof dressOf>, name: PaperName) =>
+const sheetsOf = (pieces: readonly CutPiece[], name: PaperName) =>
   patternSheets({ ...wearer, pieces, paper: paperOf(name), printer: null, ink });
 
 const isGroup = (mark: Mark): mark is GroupMark => mark.kind === 'group';
 
 /** The frame that lays a piece on the large sheet, found by the outline that the drawing carries. */
-function frameOf(pages: readonly Page[], piece: ReturnType<typeof bodiceFront>): GroupMark['frame'] {
+function frameOf(pages: readonly Page[], piece: CutPiece): GroupMark['frame'] {
   for (const page of pages) {
     for (const window of page.marks.filter(isGroup)) {
       for (const group of window.marks.filter(isGroup)) {
@@ -75,16 +77,19 @@ const isDrawnAt = (page: ReadPage, p: Point): boolean =>
   );
 
 describe('every point of every cutting line, read back by PDF.js', () => {
-  const cases: [PaperName, number][] = [
-    ['a4', 1],
-    ['a4', 1.37],
-    ['letter', 0.8],
-    ['a3', 1.2],
-    ['a0', 1.2],
-    ['roll-36', 1],
+  const cases: [PaperName, string, readonly CutPiece[]][] = [
+    ['a4', 'sketched pieces', dressOf()],
+    ['a4', 'sketched pieces, large', dressOf(1.37)],
+    ['letter', 'sketched pieces, small', dressOf(0.8)],
+    ['a3', 'sketched pieces', dressOf(1.2)],
+    ['a0', 'sketched pieces', dressOf(1.2)],
+    ['roll-36', 'sketched pieces', dressOf()],
+    ['a4', 'a pleated dress', realDress(60, 'pleated-skirt')],
+    ['letter', 'a dress with a circle skirt', realDress(18, 'circle-skirt')],
+    ['a0', 'a dress with a circle skirt', realDress(140, 'circle-skirt')],
+    ['roll-36', 'a gathered dress', realDress(108, 'gathered-skirt')],
   ];
-  test.each(cases)('is printed in its place within the margins: %s, size %d', async (name, k) => {
-    const pieces = dressOf(k);
+  test.each(cases)('is printed in its place within the margins: %s, %s', async (name, _, pieces) => {
     const sheets = sheetsOf(pieces, name);
     const read = await readPdf(await writePdf(sheets.pages, settings));
     const paper = paperOf(name);

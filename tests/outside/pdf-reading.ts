@@ -159,7 +159,7 @@ function runsOf(
       put(take());
     } else if (op === OPS.curveTo) {
       const [from, c1, c2, to] = [here, take(), take(), take()];
-      for (let i = 1; i <= 16; i++) put(cubicAt(from, c1, c2, to, i / 16));
+      for (let i = 1; i <= 64; i++) put(cubicAt(from, c1, c2, to, i / 64));
     } else if (op === OPS.rectangle) {
       const [p, s] = [take(), take()];
       runs.push([]);

@@ -181,22 +181,33 @@ function bestPlace(item: Item, sheet: Sheet, lattice: Lattice): Place {
     const { raster } = turned;
     const columns = Math.min(lastColumn, sheet.columns - raster.columns);
     search: for (let y = 0; y <= lastRow; y++) {
-      for (let x = 0; x <= columns; x++) {
+      let x = 0;
+      while (x <= columns) {
+        const next = nextColumnIfTaken(sheet, raster, x, y);
+        if (next >= 0) {
+          x = next;
+          continue;
+        }
         const rank = (y + raster.rows) * 10_000 + x;
         const added = tilesAdded(turned, x, y, sheet, lattice);
-        if (best !== null && (added > best.added || (added === best.added && rank >= best.rank))) continue;
-        const next = nextColumnIfTaken(sheet, raster, x, y);
-        if (next < 0) {
+        if (best === null || added < best.added || (added === best.added && rank < best.rank)) {
           best = { turned, x, y, added, rank };
           if (added === 0) break search;
-        } else {
-          x = next - 1;
         }
+        x = nextAligned(x, raster, lattice);
       }
     }
   }
   if (best === null) throw new Error('A sheet always has room below what lies on it.');
   return best;
+}
+
+/** The next column at which the shape begins or ends with a tile; in between it would only waste room. */
+function nextAligned(x: number, raster: Raster, { nx, overlapX }: Lattice): number {
+  const left = (Math.floor(x / nx) + 1) * nx;
+  const end = x + raster.columns - overlapX;
+  const right = (Math.floor(end / nx) + 1) * nx - (raster.columns - overlapX);
+  return Math.min(left, right);
 }
 
 function tilesAdded(turned: Turned, x: number, y: number, sheet: Sheet, lattice: Lattice): number {

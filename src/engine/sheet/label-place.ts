@@ -34,7 +34,8 @@ export function freePlace(ground: Ground, block: BlockSize, upright: boolean, wi
     maxX: p.x + halfWidth,
     maxY: p.y + halfHeight,
   });
-  const places: { readonly at: Point; readonly away: number }[] = [{ at: wished, away: 0 }];
+  if (isFree(ground, blockAt(wished))) return wished;
+  const places: { readonly at: Point; readonly away: number }[] = [];
   const stepX = Math.max(SEARCH_STEP, (box.maxX - box.minX) / SEARCH_STEPS);
   const stepY = Math.max(SEARCH_STEP, (box.maxY - box.minY) / SEARCH_STEPS);
   for (let x = box.minX + halfWidth; x <= box.maxX - halfWidth; x += stepX) {

@@ -26,10 +26,20 @@ export function polygonContains(polygon: readonly Point[], p: Point): boolean {
 export function runMeetsBox(points: readonly Point[], box: Bounds): boolean {
   let before: Point | undefined;
   for (const p of points) {
-    if (before !== undefined && segmentMeetsBox(before, p, box)) return true;
+    if (before !== undefined && mayMeet(before, p, box) && segmentMeetsBox(before, p, box)) return true;
     before = p;
   }
   return false;
+}
+
+/** False when both ends lie beyond one side of the box: most runs do, and this is quickly asked. */
+function mayMeet(a: Point, b: Point, box: Bounds): boolean {
+  return (
+    (a.x >= box.minX || b.x >= box.minX) &&
+    (a.x <= box.maxX || b.x <= box.maxX) &&
+    (a.y >= box.minY || b.y >= box.minY) &&
+    (a.y <= box.maxY || b.y <= box.maxY)
+  );
 }
 
 /** Clips the straight run from a to b against the box by its parameter range (Liang and Barsky, 1984). */
