@@ -5,6 +5,5 @@ export {
   layInRows,
   lengthToBuy,
   type RowLay,
-  type RowLayResult,
 } from './row-layout.ts';
 export { formatSellingLength, roundUpToUnit, SELLING_UNITS, type SellingUnit } from './selling-unit.ts';

@@ -1,6 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import type { Affine, Point } from '../geometry/index.ts';
 import { drawnForPrinter, printerProblem } from './printer.ts';
-import { framePoint } from './scene.ts';
+
+/** Where a mark of the page comes to lie in the frame of its correction. */
+const framePoint = ({ a, b, c, d, e, f }: Affine, p: Point): Point => ({
+  x: a * p.x + c * p.y + e,
+  y: b * p.x + d * p.y + f,
+});
 
 describe('a printer that is a little off', () => {
   test('is drawn for, both ways apart, about the middle of the page', () => {

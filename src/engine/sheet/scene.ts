@@ -78,10 +78,3 @@ export function turnedFrame(turns: QuarterTurns, shift: Point): Affine {
 }
 
 const QUARTERS = { 0: [1, 0], 1: [0, 1], 2: [-1, 0], 3: [0, -1] } as const;
-
-export function framePoint(frame: Affine, p: Point): Point {
-  return {
-    x: frame.a * p.x + frame.c * p.y + frame.e,
-    y: frame.b * p.x + frame.d * p.y + frame.f,
-  };
-}
