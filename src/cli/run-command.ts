@@ -29,6 +29,9 @@ export async function runCommand(argv: readonly string[], io: Io): Promise<ExitC
 
 const JSON_HELP = 'say it as JSON, for other programs';
 
+/** The options without a value; one that was not given is not there. */
+type Flags = Readonly<Partial<Record<'replace' | 'evenSo' | 'progress' | 'all' | 'json', boolean>>>;
+
 function createProgram(io: Io, finish: (code: ExitCode) => void): Command {
   const program = new Command('frockwright')
     .description(
@@ -57,29 +60,23 @@ What it hands back to the shell: ${say('cli.exits', {}, 'cm')}`,
     .description('make all the papers of an order: patterns, cut lists, checks, sheets for drawing by hand')
     .argument('<order>', 'the order, a .json file')
     .option('--into <folder>', 'where to put them (else a folder named after the order, beside it)')
-    .option('--replace', 'take the place of an older pack in that folder', false)
-    .option(
-      '--even-so',
-      'make them although a check says that something must not be cut; it is marked',
-      false,
-    )
-    .option('--progress', 'say each step on a line of its own', false)
-    .option('--json', JSON_HELP, false)
-    .action(
-      async (
-        file: string,
-        options: { into?: string; replace: boolean; evenSo: boolean; progress: boolean; json: boolean },
-      ) => finish(await packCommand(io, file, { ...options, into: options.into ?? null })),
-    );
+    .option('--replace', 'take the place of an older pack in that folder')
+    .option('--even-so', 'make them although a check says that something must not be cut; it is marked')
+    .option('--progress', 'say each step on a line of its own')
+    .option('--json', JSON_HELP)
+    .action(async (file: string, { into, ...given }: Flags & { into?: string }) => {
+      const { replace = false, evenSo = false, progress = false, json = false } = given;
+      finish(await packCommand(io, file, { into: into ?? null, replace, evenSo, progress, json }));
+    });
 
   program
     .command('check')
     .description('say what fits in an order and what does not, without writing anything')
     .argument('<order>', 'the order, a .json file')
-    .option('--all', 'say what fits as well', false)
-    .option('--json', JSON_HELP, false)
-    .action(async (file: string, options: { all: boolean; json: boolean }) =>
-      finish(await checkCommand(io, file, options)),
+    .option('--all', 'say what fits as well')
+    .option('--json', JSON_HELP)
+    .action(async (file: string, { all = false, json = false }: Flags) =>
+      finish(await checkCommand(io, file, { all, json })),
     );
 
   program
@@ -87,33 +84,34 @@ What it hands back to the shell: ${say('cli.exits', {}, 'cm')}`,
     .description('say which measurements a dress needs, which are known, and how the others are taken')
     .argument('[order]', 'the order, a .json file')
     .option('--steps <list>', 'a design instead of an order: its steps, as in neckline,yoke,pleated-skirt')
-    .option('--json', JSON_HELP, false)
-    .action(async (file: string | undefined, { steps, json }: { steps?: string; json: boolean }) => {
-      const list = (steps ?? '').split(',').map((step) => step.trim());
-      finish(
-        await measuresCommand(io, { file: file ?? null, steps: list.filter((step) => step !== ''), json }),
-      );
+    .option('--json', JSON_HELP)
+    .action(async (file: string | undefined, { steps = '', json = false }: Flags & { steps?: string }) => {
+      const list = steps.split(',').flatMap((step) => step.trim() || []);
+      finish(await measuresCommand(io, { file: file ?? null, steps: list, json }));
     });
 
   program
     .command('steps')
     .description('list the design steps that a dress can be made of')
-    .option('--json', JSON_HELP, false)
-    .action((options: { json: boolean }) => finish(stepsCommand(io, options.json)));
+    .option('--json', JSON_HELP)
+    .action(({ json = false }: Flags) => finish(stepsCommand(io, json)));
 
   program
     .command('example')
     .description('write an order to begin with: flower girls for a wedding')
     .argument('[file]', 'a new file to write it to (else it is printed here)')
-    .option('--json', JSON_HELP, false)
-    .action(async (file: string | undefined, options: { json: boolean }) =>
-      finish(await exampleCommand(io, file ?? null, options.json)),
+    .option('--json', JSON_HELP)
+    .action(async (file: string | undefined, { json = false }: Flags) =>
+      finish(await exampleCommand(io, file ?? null, json)),
     );
   return program;
 }
 
-/** The library begins its messages with "error:" in small letters. */
+/** The library begins its messages with "error:" in small letters and ends them without a stop. */
 function asSentence(text: string): string {
-  const plain = text.replace(/^error: /, '');
-  return `${plain.slice(0, 1).toUpperCase()}${plain.slice(1)}`;
+  const plain = text
+    .replace(/^error: /, '')
+    .trim()
+    .replace(/\n\((.*)\)$/, '. $1');
+  return `${plain.slice(0, 1).toUpperCase()}${plain.slice(1)}${/[.?]$/.test(plain) ? '' : '.'}\n`;
 }

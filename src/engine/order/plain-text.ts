@@ -19,7 +19,7 @@ export function plainTextProblems(
     else if (Array.isArray(value)) for (const [i, item] of value.entries()) look(item, [...path, i]);
     else if (typeof value === 'object' && value !== null) {
       for (const [name, inside] of Object.entries(value)) {
-        if (name in Object.prototype || hasControl(name)) {
+        if (isPassedOver(name) || hasControl(name)) {
           problems.push(fieldProblem(placeOf(path), 'order.forbidden-field', { found: shown(name) }));
         } else look(inside, [...path, name]);
       }
@@ -28,6 +28,9 @@ export function plainTextProblems(
   look(order, []);
   return problems;
 }
+
+/** Valibot passes over `prototype`, and finds the names that every object has in any list of fields. */
+const isPassedOver = (name: string): boolean => name === 'prototype' || name in Object.prototype;
 
 function textProblems(text: string, at: OrderPlace): readonly OrderProblem[] {
   if ([...text].length > LONGEST_TEXT) {

@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest';
+import { exampleOrder, type RawOrder } from '../../../tests/fixtures/example-order.ts';
+
+describe('an order that can be used', () => {
+  it('takes lengths in the units of the order and in any that are written out', () => {
+    const inches = exampleOrder((o) => {
+      o.children[0].measures.chestGirth = '18 1/2';
+    });
+    const written = exampleOrder((o) => {
+      o.children[0].measures.chestGirth = '469.9 mm';
+    });
+    const number = exampleOrder((o) => {
+      o.children[0].measures.chestGirth = 18.5;
+    });
+    for (const { children } of [inches, written, number]) {
+      expect(children[0]?.body.measured.chestGirth).toBeCloseTo(469.9, 9);
+    }
+  });
+
+  it('counts the age on the day the dress is worn', () => {
+    const { children } = exampleOrder();
+    expect(children.map(({ body }) => body.ageMonths)).toEqual([18, 40, 66, 84, 111]);
+  });
+
+  it('fills in what is not said', () => {
+    const order = exampleOrder((o) => {
+      delete o.madeOn;
+      delete o.ruler;
+      delete o.paper;
+      delete o.allowances;
+      o.cloths = [{ name: 'silk', use: ['main'], width: '45' }];
+    });
+    expect(order.madeOn).toBeNull();
+    expect(order.ruler.step).toBeCloseTo(25.4 / 16, 9);
+    expect(order.papers.map(({ format }) => format.name)).toEqual(['a4']);
+    expect(order.cloths[0]?.usableWidth).toBeCloseTo(45 * 25.4 - 24, 9);
+    expect(order.cloths[0]?.unit).toBe('eighth-yard');
+  });
+
+  it('tells children of one name apart, whatever their capitals', () => {
+    const { children } = exampleOrder((o) => {
+      o.children[1].name = 'AMINA';
+      o.children[2].name = 'Amina (2)';
+      o.children[3].name = 'Amina';
+    });
+    const names = children.map(({ name }) => name);
+    expect(names[0]).toBe('Amina');
+    expect(new Set(names.map((name) => name.toLowerCase())).size).toBe(5);
+  });
+
+  it('takes names in any letters', () => {
+    const name = 'Ọ̀ṣun Ɛyɛ 小花 Ирина نور';
+    expect(
+      exampleOrder((o) => {
+        o.children[0].name = name;
+      }).children[0]?.name,
+    ).toBe(name.normalize('NFC'));
+  });
+});
+
+describe('the dress of one child', () => {
+  const stepsOf = (change: (order: RawOrder) => void, child = 0) =>
+    exampleOrder(change).children[child]?.steps.map(({ step, given }) => ({ step, ...given })) ?? [];
+  const named = (change: (order: RawOrder) => void) => stepsOf(change).map(({ step }) => step);
+
+  it('is that of the order where she has no list', () => {
+    expect(
+      named((o) => {
+        delete o.children[0].dress;
+      }),
+    ).toEqual(['neckline', 'drop-shoulder', 'yoke', 'back-zip', 'pleated-skirt', 'lining']);
+  });
+
+  it('has her numbers over those of the order, one by one', () => {
+    const steps = stepsOf((o) => {
+      o.children[0].dress = [{ step: 'yoke', rise: '3/4' }];
+    });
+    expect(steps).toContainEqual({ step: 'yoke', line: 'curved', rise: '3/4' });
+  });
+
+  it('leaves out what is off, adds what is new, and changes one skirt for another', () => {
+    const steps = named((o) => {
+      o.children[0].dress = [{ step: 'yoke', off: true }, { step: 'waist-level' }, { step: 'circle-skirt' }];
+    });
+    expect(steps).not.toContain('yoke');
+    expect(steps).not.toContain('pleated-skirt');
+    expect(steps).toEqual(expect.arrayContaining(['waist-level', 'circle-skirt', 'lining']));
+  });
+
+  it('wears a step that is off for the others', () => {
+    const change = (o: RawOrder): void => {
+      o.dress[2].off = true;
+      o.children[0].dress = [{ step: 'yoke' }];
+    };
+    expect(stepsOf(change)).toContainEqual({ step: 'yoke', line: 'curved', rise: '1' });
+    expect(stepsOf(change, 4).map(({ step }) => step)).not.toContain('yoke');
+  });
+});
