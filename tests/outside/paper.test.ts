@@ -155,6 +155,26 @@ test('pages say their place, their number, the child and the pieces on them', as
   expect(titles.size).toBe(dressOf().length);
 });
 
+test('a page that names a neighbour to be joined is named by it, and lies beside it', () => {
+  for (const pieces of [dressOf(), realDress(60, 'pleated-skirt'), realDress(108, 'circle-skirt')]) {
+    const { pages } = sheetsOf(pieces, 'a4');
+    const names = new Map<string, ReadonlySet<string>>();
+    for (const page of pages.slice(1)) {
+      const own = page.marks.filter(isGroup).at(-1)?.marks ?? [];
+      const texts = own.flatMap((m) => (m.kind === 'text' && /^[A-Z]\d+$/.test(m.text) ? [m.text] : []));
+      names.set(page.name, new Set(texts.filter((text) => text !== page.name)));
+    }
+    expect([...names.values()].some((neighbours) => neighbours.size > 0)).toBe(true);
+    for (const [name, neighbours] of names) {
+      for (const neighbour of neighbours) {
+        expect(names.get(neighbour)?.has(name), `${name} and ${neighbour}`).toBe(true);
+        const [a, b] = [cornerOf(name, { x: 1, y: 1 }), cornerOf(neighbour, { x: 1, y: 1 })];
+        expect(Math.abs(a.x - b.x) + Math.abs(a.y - b.y)).toBe(1);
+      }
+    }
+  }
+});
+
 test('the front page lists every piece with its cutting and shows every page on its map', async () => {
   const sheets = sheetsOf(dressOf(), 'a4');
   const [front] = await readPdf(await writePdf(sheets.pages.slice(0, 1), settings));

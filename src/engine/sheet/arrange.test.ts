@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Point } from '../geometry/index.ts';
 import { arrange, fromSheet, onSheet } from './arrange.ts';
-import { coveringTiles, type Tile, type TileGrid } from './tile-cover.ts';
+import { coveringTiles, type Tile, type TileGrid, tilesOfShape } from './tile-cover.ts';
 
 const SEED = { seed: 20260314 };
 
@@ -169,5 +169,27 @@ describe('arranging', () => {
     const grid = { width: 190, height: 277, overlap: 10 };
     expect(arrange([], { ...settings, grid }).tiles).toEqual([]);
     expect(arrange([], { ...settings, grid, reserved: [{ width: 9, height: 9 }] }).tiles).toHaveLength(1);
+  });
+});
+
+describe('the pages that a shape stands on', () => {
+  const grid = { width: 190, height: 277, overlap: 10 };
+  const [first, second] = [
+    { column: 0, row: 0 },
+    { column: 1, row: 0 },
+  ] as const;
+
+  test('leave out a page that would show no more than a sliver of it', () => {
+    // It begins at 184 mm, in the strip from 180 to 190 that the second page shows as well.
+    expect(tilesOfShape(rectangle(184, 20, 150, 100), grid, [first, second])).toEqual([second]);
+    // It ends at 186 mm, in the same strip.
+    expect(tilesOfShape(rectangle(20, 20, 166, 100), grid, [first, second])).toEqual([first]);
+    expect(tilesOfShape(rectangle(20, 20, 180, 100), grid, [first, second])).toEqual([first, second]);
+  });
+
+  test('are pages that are printed', () => {
+    // All of it lies in the strip that both pages show.
+    expect(tilesOfShape(rectangle(182, 20, 6, 100), grid, [second])).toEqual([second]);
+    expect(tilesOfShape(rectangle(182, 20, 6, 100), grid, [first])).toEqual([first]);
   });
 });

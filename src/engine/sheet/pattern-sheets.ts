@@ -10,11 +10,10 @@ import { frontPages, type Placed } from './front-page.ts';
 import { type Paper, printableSize } from './paper-format.ts';
 import { drawPiece } from './piece-drawing.ts';
 import { drawnForPrinter, type PrinterError } from './printer.ts';
-import { areaMeetsBox, boxAround } from './runs.ts';
+import { boxAround } from './runs.ts';
 import { type Ink, type Mark, type Page, turnedFrame } from './scene.ts';
-import { boxAt } from './shapes.ts';
-import { stepX, stepY, type TileGrid } from './tile-cover.ts';
-import { joinsOf, type PlacedPiece, tileCorner, tilePage } from './tile-pages.ts';
+import { stepX, stepY, type Tile, type TileGrid, tilesOfShape } from './tile-cover.ts';
+import { joinsOf, type PlacedPiece, standsOn, tileCorner, tilePage } from './tile-pages.ts';
 
 /** One child's pieces to be printed at true size. */
 export interface PatternJob {
@@ -59,7 +58,9 @@ export function patternSheets(job: PatternJob): PatternSheets {
   const arrangement = arrange(shapes, { grid, whole, reserved: head?.blocks ?? [] });
   const placed: Placed = {
     tiles: arrangement.tiles,
-    pieces: job.pieces.map((piece, i) => placedPiece(piece, shapes[i], arrangement.placements[i], grid, ink)),
+    pieces: job.pieces.map((piece, i) =>
+      placedPiece(piece, shapes[i], arrangement.placements[i], arrangement.tiles, grid, ink),
+    ),
   };
   const front = head === null ? frontPages(facts, placed, grid, paper, ink) : [];
   const tiles = tilePages(placed, grid, head, front.length, job);
@@ -89,6 +90,7 @@ function placedPiece(
   piece: CutPiece,
   shape: readonly Point[] | undefined,
   placement: Placement | undefined,
+  printed: readonly Tile[],
   grid: TileGrid,
   ink: Ink,
 ): PlacedPiece {
@@ -101,6 +103,7 @@ function placedPiece(
     group: { kind: 'group', frame, clip: null, marks: drawPiece(piece, ink, joins).marks },
     outline: pathMap(piece.cuttingLine, frame),
     points,
+    tiles: tilesOfShape(points, grid, printed),
   };
 }
 
@@ -131,13 +134,12 @@ function tilePages(
 ): readonly Page[] {
   return tiles.map((tile, i) => {
     const corner = tileCorner(tile, grid);
-    const window = boxAt(corner.x, corner.y, grid.width, grid.height);
-    const here = pieces.filter((piece) => areaMeetsBox(piece.points, window));
+    const here = pieces.filter((piece) => standsOn(piece, tile));
     const headHere = tile.column === 0 && tile.row === 0 ? head : null;
     const numbers = { page: pagesBefore + i + 1, pages: pagesBefore + tiles.length };
     const facts = {
       tile,
-      joins: joinsOf(tile, tiles, pieces, grid),
+      joins: joinsOf(tile, pieces, grid),
       pieces: here,
       extra: headHere?.marks ?? [],
       height: paper.format.roll ? rollLength(here, corner.y, headHere, grid) : grid.height,

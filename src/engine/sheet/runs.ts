@@ -64,11 +64,3 @@ function segmentMeetsBox(a: Point, b: Point, box: Bounds): boolean {
   }
   return true;
 }
-
-/** Whether the area inside a closed run of points and a box have a part in common. */
-export function areaMeetsBox(polygon: readonly Point[], box: Bounds): boolean {
-  const [first, last] = [polygon[0], polygon.at(-1)];
-  const closing = first !== undefined && last !== undefined ? [last, first] : [];
-  const middle = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
-  return runMeetsBox(polygon, box) || runMeetsBox(closing, box) || polygonContains(polygon, middle);
-}

@@ -32,6 +32,24 @@ const SAFE = 0.2;
  * an edge) or four (a corner). Every region that is touched needs one of its tiles.
  */
 export function coveringTiles(outlines: readonly (readonly Point[])[], grid: TileGrid): readonly Tile[] {
+  return cover(outlines, grid, () => true);
+}
+
+/** The tiles, out of those that are printed, that one shape must stand on; the others may leave its edge out. */
+export function tilesOfShape(
+  outline: readonly Point[],
+  grid: TileGrid,
+  printed: readonly Tile[],
+): readonly Tile[] {
+  const keys = new Set(printed.map(tileKey));
+  return cover([outline], grid, (tile) => keys.has(tileKey(tile)));
+}
+
+function cover(
+  outlines: readonly (readonly Point[])[],
+  grid: TileGrid,
+  mayUse: (tile: Tile) => boolean,
+): readonly Tile[] {
   const touched = new Map<string, Region>();
   for (const outline of outlines) {
     for (const region of touchedRegions(outline, grid)) touched.set(`${region.x} ${region.y}`, region);
@@ -44,7 +62,7 @@ export function coveringTiles(outlines: readonly (readonly Point[])[], grid: Til
   }
   for (;;) {
     const open = [...touched.values()].filter((region) => !isShown(region));
-    const tile = mostUseful(open);
+    const tile = mostUseful(open, mayUse);
     if (tile === null) break;
     kept.set(tileKey(tile), tile);
   }
@@ -64,9 +82,9 @@ function showing(region: Region): readonly Tile[] {
   return spans(region.y).flatMap((row) => spans(region.x).map((column) => ({ column, row })));
 }
 
-function mostUseful(regions: readonly Region[]): Tile | null {
+function mostUseful(regions: readonly Region[], mayUse: (tile: Tile) => boolean): Tile | null {
   const uses = new Map<string, { readonly tile: Tile; readonly count: number }>();
-  for (const tile of regions.flatMap(showing)) {
+  for (const tile of regions.flatMap(showing).filter(mayUse)) {
     uses.set(tileKey(tile), { tile, count: (uses.get(tileKey(tile))?.count ?? 0) + 1 });
   }
   let best: { readonly tile: Tile; readonly count: number } | null = null;

@@ -13,7 +13,12 @@ export interface PlacedPiece {
   /** The cutting line on the large sheet, as a path and as straight runs. */
   readonly outline: Path;
   readonly points: readonly Point[];
+  /** The pages that it stands on. */
+  readonly tiles: readonly Tile[];
 }
+
+export const standsOn = (piece: PlacedPiece, tile: Tile): boolean =>
+  piece.tiles.some((t) => t.column === tile.column && t.row === tile.row);
 
 /** Rows are letters, columns numbers: B3 is the third page of the second row. */
 export function tileName(tile: Tile): string {
@@ -41,27 +46,23 @@ export interface Joins {
 
 /**
  * The neighbours of a tile that a piece runs on to. The line where two pages meet is the left or top edge of the
- * window of the later page; a piece whose cutting line crosses it ties the two together.
+ * window of the later page; a piece that stands on both and crosses that line ties them together.
  */
-export function joinsOf(
-  tile: Tile,
-  tiles: readonly Tile[],
-  pieces: readonly PlacedPiece[],
-  grid: TileGrid,
-): Joins {
-  const neighbour = (dx: number, dy: number): Tile | null =>
-    tiles.find((t) => t.column === tile.column + dx && t.row === tile.row + dy) ?? null;
+export function joinsOf(tile: Tile, pieces: readonly PlacedPiece[], grid: TileGrid): Joins {
   const { x, y } = tileCorner(tile, grid);
-  const crossed = (axis: 'x' | 'y', at: number): boolean => {
+  const here = pieces.filter((piece) => standsOn(piece, tile));
+  const joined = (dx: number, dy: number, axis: 'x' | 'y', at: number): Tile | null => {
+    const neighbour = { column: tile.column + dx, row: tile.row + dy };
+    const shared = here.filter((piece) => standsOn(piece, neighbour));
     const [across, from, to] =
       axis === 'x' ? (['y', y, y + grid.height] as const) : (['x', x, x + grid.width] as const);
-    return pieces.some(({ points }) => runsCross(points, axis, at, across, from, to));
+    return shared.some(({ points }) => runsCross(points, axis, at, across, from, to)) ? neighbour : null;
   };
   return {
-    left: crossed('x', x) ? neighbour(-1, 0) : null,
-    right: crossed('x', x + stepX(grid)) ? neighbour(1, 0) : null,
-    above: crossed('y', y) ? neighbour(0, -1) : null,
-    below: crossed('y', y + stepY(grid)) ? neighbour(0, 1) : null,
+    left: joined(-1, 0, 'x', x),
+    right: joined(1, 0, 'x', x + stepX(grid)),
+    above: joined(0, -1, 'y', y),
+    below: joined(0, 1, 'y', y + stepY(grid)),
   };
 }
 
