@@ -106,6 +106,18 @@ describe('pleats against published sums', () => {
     expect(dress.pieces.filter((p) => p.id.startsWith('skirt-')).length).toBe(2);
   });
 
+  it('every outer fold is brought exactly to a meeting line, or to the edge of the ring', () => {
+    for (const style of ['knife', 'box', 'inverted'] as const) {
+      const { folds, width } = layPleats({ kind: 'pleated', style, pleats: 7, spacing: 40, takeUp: 70 });
+      const meets = [...folds.filter((f) => f.kind === 'meet').map((f) => f.at), width, width + 35];
+      const outer = folds.filter((f) => f.kind === 'fold');
+      expect(outer.length).toBe(style === 'knife' ? 7 : 14);
+      for (const { at, brought } of outer) {
+        expect(Math.min(...meets.map((meet) => Math.abs(meet - at - brought)))).toBeLessThan(1e-9);
+      }
+    }
+  });
+
   it('every join of widths lies on an inner fold', () => {
     for (const style of ['knife', 'box', 'inverted'] as const) {
       const dress = dressOf({ clothWidth: 700, steps: [['pleated-skirt', { style }]] });

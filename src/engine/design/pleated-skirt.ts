@@ -177,6 +177,7 @@ function pleatLines(layout: PleatLayout, from: number, to: number, length: numbe
     .filter((fold) => fold.kind !== 'inner' && fold.at > from + 0.5 && fold.at < to - 0.5)
     .map((fold) => ({
       kind: fold.kind === 'fold' ? 'pleat-fold' : 'pleat-meet',
+      ...(fold.kind === 'fold' ? { brought: fold.brought } : {}),
       path: linePath({ x: fold.at - from, y: 0 }, { x: fold.at - from, y: length }),
     }));
 }

@@ -69,8 +69,12 @@ export interface Notch {
   readonly match: string;
 }
 
-/** A line or point to be marked inside a piece. */
+/**
+ * A line or point to be marked inside a piece. A `pleat-fold` says how far it is brought (mm along x, signed) until
+ * it lies on its `pleat-meet` line, which may be beyond a join, on the next width.
+ */
 export interface Marking {
+  readonly brought?: number;
   readonly kind: 'centre' | 'pleat-fold' | 'pleat-meet' | 'closing-end' | 'gather' | 'strip-line';
   readonly path: Path;
 }

@@ -9,6 +9,8 @@ export interface PleatFold {
    * `fold`: outer fold, seen. `meet`: the outer fold is brought here. `inner`: fold underneath, where a join hides.
    */
   readonly kind: 'fold' | 'meet' | 'inner';
+  /** For an outer fold: how far it is brought to its meeting line, mm, signed; 0 for the others. */
+  readonly brought: number;
 }
 
 /** A stretch of cloth that lies on top in the finished skirt. */
@@ -42,44 +44,44 @@ export function layPleats(join: PleatedJoin): PleatLayout {
     switch (style) {
       case 'knife': {
         const face = start + takeUp / 2;
-        folds.push(
-          { at: start, kind: 'inner' },
-          { at: face, kind: 'meet' },
-          { at: face + spacing, kind: 'fold' },
-        );
+        folds.push(inner(start), meet(face), fold(face + spacing, takeUp));
         faces.push({ from: face, to: face + spacing, finishedFrom: finished });
         break;
       }
       case 'box': {
         const face = start + takeUp / 2;
         folds.push(
-          { at: start, kind: 'meet' },
-          { at: face - takeUp / 4, kind: 'inner' },
-          { at: face, kind: 'fold' },
-          { at: face + spacing, kind: 'fold' },
-          { at: face + spacing + takeUp / 4, kind: 'inner' },
+          meet(start),
+          inner(face - takeUp / 4),
+          fold(face, -takeUp / 2),
+          fold(face + spacing, takeUp / 2),
+          inner(face + spacing + takeUp / 4),
         );
         faces.push({ from: face, to: face + spacing, finishedFrom: finished });
         break;
       }
       case 'inverted': {
         const half = spacing / 2;
-        const fold = start + half;
+        const first = start + half;
         folds.push(
-          { at: fold, kind: 'fold' },
-          { at: fold + takeUp / 4, kind: 'inner' },
-          { at: fold + takeUp / 2, kind: 'meet' },
-          { at: fold + (takeUp * 3) / 4, kind: 'inner' },
-          { at: fold + takeUp, kind: 'fold' },
+          fold(first, takeUp / 2),
+          inner(first + takeUp / 4),
+          meet(first + takeUp / 2),
+          inner(first + (takeUp * 3) / 4),
+          fold(first + takeUp, -takeUp / 2),
         );
-        faces.push({ from: start, to: fold, finishedFrom: finished });
-        faces.push({ from: fold + takeUp, to: start + module, finishedFrom: finished + half });
+        faces.push({ from: start, to: first, finishedFrom: finished });
+        faces.push({ from: first + takeUp, to: start + module, finishedFrom: finished + half });
         break;
       }
     }
   }
   return { width: pleats * module, folds, faces };
 }
+
+const fold = (at: number, brought: number): PleatFold => ({ at, kind: 'fold', brought });
+const meet = (at: number): PleatFold => ({ at, kind: 'meet', brought: 0 });
+const inner = (at: number): PleatFold => ({ at, kind: 'inner', brought: 0 });
 
 /** Where a place of the finished waist lies on the flat cloth, mm from the opening. */
 export function pleatClothAt(layout: PleatLayout, finished: number): number {
