@@ -1,0 +1,220 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { readOrder } from '../../src/engine/order/index.ts';
+import { changedExample, EXAMPLE_TEXT } from '../fixtures/example-order.ts';
+import { createShell, smallOrder } from './shell.ts';
+
+const stopped = changedExample((order) => {
+  order.dress = order.dress.filter(({ step }: { step: string }) => step !== 'back-zip');
+});
+
+describe('check', () => {
+  it('says what was found of every child, and that it may be cut', async () => {
+    const shell = createShell();
+    const { exit, out, err } = await shell.run('check', shell.put('order.json', EXAMPLE_TEXT));
+    expect(exit).toBe(0);
+    expect(err).toBe('');
+    for (const name of ['Amina', 'Efua', 'Lena', 'Noor']) expect(out).toContain(`${name} (height `);
+    expect(out).toMatch(/more checks fit\.[\s\S]*Nothing stands against cutting\./);
+  });
+
+  it('says what fits too when asked', async () => {
+    const shell = createShell();
+    const file = shell.put('order.json', EXAMPLE_TEXT);
+    const [short, long] = [await shell.run('check', file), await shell.run('check', file, '--all')];
+    expect(long.out.split('\n').length).toBeGreaterThan(short.out.split('\n').length + 100);
+    expect(long.out).toContain('Shoulder seam agrees');
+  });
+
+  it('gives 1 and names the children when something must not be cut', async () => {
+    const shell = createShell();
+    const { exit, out } = await shell.run('check', shell.put('order.json', stopped));
+    expect(exit).toBe(1);
+    expect(out).toMatch(/stop {2}The head does not pass/);
+    expect(out).toMatch(/DO NOT CUT YET for Amina, /);
+  });
+
+  it('says the same to other programs', async () => {
+    const shell = createShell();
+    const { exit, out } = await shell.run('check', shell.put('order.json', stopped), '--json');
+    const said = JSON.parse(out);
+    expect(exit).toBe(1);
+    expect(said.ok).toBe(false);
+    expect(said.children[0].findings[0]).toMatchObject({ code: 'head-passes', level: 'stop' });
+    expect(said.children[0].findings[0].sentence).toMatch(/^The head does not pass/);
+  });
+});
+
+describe('an order that cannot be used', () => {
+  it.each(['check', 'pack', 'measures'])('%s gives 2 and a sentence for each problem', async (command) => {
+    const shell = createShell();
+    const text = changedExample((order) => {
+      order.children[0].measures.chestGirth = '-20';
+      order.title = 5;
+    });
+    const { exit, out, err } = await shell.run(command, shell.put('order.json', text));
+    expect(exit).toBe(2);
+    expect(out).toBe('');
+    expect(err.trimEnd().split('\n')).toEqual([expect.stringMatching(/^Title: .*\[title\]$/)]);
+  });
+
+  it('gives the problems as data', async () => {
+    const shell = createShell();
+    const text = changedExample((order) => {
+      order.children[0].measures.chestGirth = '-20';
+    });
+    const { exit, out, err } = await shell.run('check', shell.put('order.json', text), '--json');
+    expect(exit).toBe(2);
+    expect(err).toBe('');
+    expect(JSON.parse(out)).toEqual({
+      ok: false,
+      problems: [
+        {
+          code: 'length.negative',
+          child: 'Amina',
+          path: 'children[0].measures.chestGirth',
+          values: { text: '-20' },
+          sentence: expect.stringMatching(/^Amina, chest girth: /),
+        },
+      ],
+    });
+  });
+
+  const CASES: readonly [string, string | Uint8Array, number, RegExp][] = [
+    [
+      'another version',
+      changedExample((order) => {
+        order.frockwright = 9;
+      }),
+      2,
+      /version 9.*reads: 1/,
+    ],
+    ['an empty file', '', 2, /file is empty/],
+    ['a file of another kind', new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0xff]), 2, /not plain text in UTF-8/],
+    ['UTF-16, as some shells write it', Buffer.from(`\ufeff${EXAMPLE_TEXT}`, 'utf16le'), 2, /UTF-8/],
+    ['a file of three megabytes', ' '.repeat(3_000_000), 2, /larger than 2 MB/],
+  ];
+  it.each(CASES)('%s', async (_, bytes, code, says) => {
+    const shell = createShell();
+    const { exit, err } = await shell.run('check', shell.put('order.json', bytes));
+    expect(exit).toBe(code);
+    expect(err).toMatch(says);
+    expect(err).not.toMatch(/\n {4}at |Error:/);
+  });
+
+  it('a file that is not there, or is a folder, gives 3', async () => {
+    const shell = createShell();
+    shell.put('folder/x', '');
+    for (const [file, says] of [
+      ['none.json', /no such file/],
+      ['folder', /is a folder/],
+      ['folder/x/y', /path is a file/],
+    ] as const) {
+      const { exit, err } = await shell.run('check', file);
+      expect(exit).toBe(3);
+      expect(err).toMatch(says);
+    }
+  });
+});
+
+describe('measures', () => {
+  it('says what was measured, what was filled in, and how it is taken', async () => {
+    const shell = createShell();
+    const { exit, out } = await shell.run('measures', shell.put('order.json', smallOrder()));
+    expect(exit).toBe(0);
+    expect(out).toMatch(/Measured:[\s\S]* chest girth +18 1\/2 in\n[\s\S]*Filled in from averages/);
+    expect(out).toMatch(/ neck base girth +about 9 7\/16 in, give or take .* in\n +Where the neck grows/);
+  });
+
+  it('tells other programs where each value comes from', async () => {
+    const shell = createShell();
+    const { out } = await shell.run('measures', shell.put('order.json', smallOrder()), '--json');
+    const [child] = JSON.parse(out).children;
+    const of = (id: string) => child.measures.find(({ measure }: { measure: string }) => measure === id);
+    expect(of('chestGirth')).toMatchObject({ from: 'measured', mm: 469.9, isoTerm: 'chest girth' });
+    expect(of('backWidth')).toMatchObject({ from: 'estimated', rule: 'body.rule.back-width' });
+  });
+
+  it('answers for a design without an order', async () => {
+    const shell = createShell();
+    const plain = await shell.run('measures', '--steps', 'neckline');
+    const sleeved = await shell.run('measures', '--steps', 'neckline, set-in-sleeve');
+    expect(plain.exit).toBe(0);
+    expect(plain.out).toMatch(/Measurements to take:\n +height\n/);
+    expect(plain.out).not.toContain('arm length');
+    expect(sleeved.out).toContain('arm length');
+  });
+
+  it('wants an order or a design', async () => {
+    const shell = createShell();
+    expect(await shell.run('measures')).toMatchObject({
+      exit: 2,
+      err: expect.stringMatching(/Name an order/),
+    });
+    const wrong = await shell.run('measures', '--steps', 'neckline,yok');
+    expect(wrong).toMatchObject({ exit: 2, err: expect.stringMatching(/Is "yoke" meant\?/) });
+  });
+});
+
+describe('example', () => {
+  it('prints an order that can be used', async () => {
+    const { exit, out } = await createShell().run('example');
+    expect(exit).toBe(0);
+    expect(out).toBe(EXAMPLE_TEXT);
+    expect(readOrder(out).ok).toBe(true);
+  });
+
+  it('writes it to a new file, and over none', async () => {
+    const shell = createShell();
+    expect(await shell.run('example', 'my.json')).toMatchObject({ exit: 0, err: '' });
+    expect(readFileSync(join(shell.folder, 'my.json'), 'utf8')).toBe(EXAMPLE_TEXT);
+    shell.put('mine.json', 'dear');
+    const again = await shell.run('example', 'mine.json');
+    expect(again).toMatchObject({ exit: 3, err: expect.stringMatching(/there already/) });
+    expect(readFileSync(join(shell.folder, 'mine.json'), 'utf8')).toBe('dear');
+  });
+});
+
+describe('steps and help', () => {
+  it('lists every step with its numbers', async () => {
+    const shell = createShell();
+    const { exit, out } = await shell.run('steps');
+    expect(exit).toBe(0);
+    expect(out).toMatch(/yoke: The upper bodice is cut apart.*\n[\s\S]* rise +Front line rises/);
+    const said = JSON.parse((await shell.run('steps', '--json')).out);
+    expect(said.steps.map(({ step }: { step: string }) => step)).toContain('drop-shoulder');
+  });
+
+  it('helps without being asked, and when asked', async () => {
+    const shell = createShell();
+    for (const argv of [[], ['--help'], ['pack', '--help']]) {
+      const { exit, out } = await shell.run(...argv);
+      expect(exit).toBe(0);
+      expect(out).toContain('Usage: frockwright');
+    }
+  });
+
+  it.each([
+    [['pck'], /^Unknown command 'pck'\. Did you mean pack\?$/],
+    [['check'], /^Missing required argument 'order'\.$/],
+    [['check', 'a', '--al'], /^Unknown option '--al'\. Did you mean --all\?$/],
+    [['pack', 'a', '--into'], /^Option '--into <folder>' argument missing\.$/],
+  ])('%j is answered with a sentence and 2', async (argv, says) => {
+    const { exit, err } = await createShell().run(...argv);
+    expect(exit).toBe(2);
+    expect(err.trim()).toMatch(says);
+  });
+
+  it('a mistake of the program is told as one, not as a trace', async () => {
+    const shell = createShell();
+    const out = (): void => {
+      throw new Error('no paper');
+    };
+    const { exit, err } = await shell.runWith({ out }, 'example');
+    expect(exit).toBe(4);
+    expect(err).toBe(
+      'This is a mistake of the program, not of your order (no paper). Please report it with the order that you used.\n',
+    );
+  });
+});
