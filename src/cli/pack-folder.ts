@@ -1,12 +1,9 @@
 import { randomBytes } from 'node:crypto';
 import { lstat, mkdir, readdir, readFile, realpath, rename, rm, rmdir, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
+import { PACK_CONTENTS } from '../engine/order/index.ts';
 import { EXIT } from './io.ts';
 import { fileRefusal, type Refusal, refusal } from './refusal.ts';
-
-/** Names the files of a pack, so that a pack is known again and nothing else is ever taken away. */
-const CONTENTS = 'contents.json';
-const CONTENTS_KIND = 'frockwright-pack';
 
 /** One file to write; its bytes are made only when it is its turn. */
 export interface PackFile {
@@ -35,7 +32,7 @@ export async function findTarget(folder: string, replace: boolean): Promise<Pack
     if (files.length === 0) return { folder: real, state: 'empty' };
     const ours = await contentsOf(real);
     if (ours === null) return refusal(EXIT.files, 'cli.folder.not-ours', { folder, file: files[0] ?? '' });
-    const foreign = files.find((file) => file !== CONTENTS && !ours.has(file));
+    const foreign = files.find((file) => !ours.has(file.normalize('NFC')) && !isDropping(file));
     if (foreign !== undefined) return refusal(EXIT.files, 'cli.folder.foreign', { folder, file: foreign });
     return replace ? { folder: real, state: 'pack' } : refusal(EXIT.files, 'cli.folder.old-pack', { folder });
   } catch (error) {
@@ -69,8 +66,6 @@ export async function writePack(
       await mkdir(dirname(path), { recursive: true });
       await writeFile(path, await file.bytes());
     }
-    const contents = { kind: CONTENTS_KIND, files: files.map(({ path }) => path) };
-    await writeFile(join(half, CONTENTS), `${JSON.stringify(contents, null, 2)}\n`);
     if (brokenOff.aborted) return refusal(EXIT.brokenOff, 'cli.broken-off', {});
     if (state === 'empty') await rmdir(folder);
     if (state === 'pack') await rename(folder, old);
@@ -102,16 +97,19 @@ async function removeEmpty(deepest: string, top: string): Promise<void> {
   }
 }
 
+/** What file managers leave behind in a folder that was only looked at. */
+const isDropping = (file: string): boolean => /(^|\/)(\.DS_Store|Thumbs\.db|desktop\.ini)$/i.test(file);
+
 /** The files that a pack says it consists of; null when the folder is no pack. */
 async function contentsOf(folder: string): Promise<ReadonlySet<string> | null> {
-  const text = await readFile(join(folder, CONTENTS), 'utf8').catch(missingIsNull);
+  const text = await readFile(join(folder, PACK_CONTENTS.path), 'utf8').catch(missingIsNull);
   if (text === null) return null;
   try {
     const contents: unknown = JSON.parse(text);
     if (typeof contents !== 'object' || contents === null) return null;
-    if (!('kind' in contents) || contents.kind !== CONTENTS_KIND) return null;
+    if (!('kind' in contents) || contents.kind !== PACK_CONTENTS.kind) return null;
     if (!('files' in contents) || !Array.isArray(contents.files)) return null;
-    return new Set(contents.files.filter((file) => typeof file === 'string'));
+    return new Set(contents.files.map((file) => String(file).normalize('NFC')));
   } catch {
     return null;
   }

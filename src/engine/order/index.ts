@@ -1,6 +1,6 @@
 export { type ChildReport, checkOrder, LEVELS, mustNotBeCut, type OrderReport } from './check-order.ts';
 export { sizeText } from './cut-dress.ts';
-export { makePack, type Pack, type PackDocument } from './make-pack.ts';
+export { makePack, PACK_CONTENTS, type Pack, type PackDocument } from './make-pack.ts';
 export { type NeededMeasure, neededMeasures } from './needed-measures.ts';
 export type { Order } from './order.ts';
 export { type OrderProblem, problemSentence } from './problem.ts';

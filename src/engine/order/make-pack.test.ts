@@ -17,9 +17,10 @@ const pack = packOf(exampleOrder());
 
 function textsOf(document: PackDocument | undefined): readonly string[] {
   if (document === undefined) throw new Error('No such document.');
-  if (document.kind === 'text') return [document.text];
-  if (document.kind === 'svg')
-    return [...document.text.matchAll(/>([^<>]+)<\/text>/g)].map(([, text = '']) => text);
+  if (document.kind !== 'pages') {
+    const inSvg = [...document.text.matchAll(/>([^<>]+)<\/text>/g)].map(([, text = '']) => text);
+    return document.kind === 'svg' ? inSvg : [document.text];
+  }
   const inside = (marks: readonly Mark[]): readonly string[] =>
     marks.flatMap((mark) =>
       mark.kind === 'text' ? [mark.text] : mark.kind === 'group' ? inside(mark.marks) : [],

@@ -94,11 +94,21 @@ export function makePack(order: Order, tools: PackTools): PackResult {
     order,
     children.flatMap((child) => child.report.pieces),
   );
-  const documents = [
+  const papers = [
     ...partyPapers(desk, report, children, cloths),
     ...children.flatMap((child) => child.documents),
   ];
+  const documents = [...papers, contentsOf(papers)];
   return { ok: true, pack: { day, documents, report, cloths } };
+}
+
+/** The file that names all files of a pack, so that a pack is known again and nothing else is ever taken away. */
+export const PACK_CONTENTS = { path: 'contents.json', kind: 'frockwright-pack' } as const;
+
+function contentsOf(papers: readonly PackDocument[]): PackDocument {
+  const { path, kind } = PACK_CONTENTS;
+  const files = [...papers.map((paper) => paper.path), path];
+  return { path, kind: 'text', text: `${JSON.stringify({ kind, files }, null, 2)}\n` };
 }
 
 /** What every paper of a pack is made with. */
@@ -126,7 +136,7 @@ const CUT_LIST = 'cut-list.pdf';
 const folders = ({ children }: Extract<OrderReport, { ok: true }>): readonly string[] =>
   distinctFileNames(
     children.map(({ name }) => safeFileName(name, 'child')),
-    [README, CHECKS, CUT_LIST],
+    [README, CHECKS, CUT_LIST, PACK_CONTENTS.path],
   );
 
 interface ChildPapers {
@@ -194,6 +204,7 @@ function partyPapers(
   const files = [
     { path: CHECKS, about: about.checks },
     { path: CUT_LIST, about: about.cutList },
+    { path: PACK_CONTENTS.path, about: say('order.file.contents', {}, ink.units) },
   ];
   const list = cutListPages({ title: order.title, date: day, cloths: cloths.lists, paper, ink });
   return [

@@ -36,6 +36,11 @@ export function readmeText({ order, date, children, files, cloths }: ReadmeFacts
       warnings: countOf(report.findings, 'warn'),
       notes: countOf(report.findings, 'note'),
     });
+  const zipLines = ({ dress: { garment } }: ChildReport): readonly string[] => {
+    if (garment.closing === null) return [];
+    const { kind, zipLength } = garment.closing;
+    return [told('order.readme.zip', { kind: { word: `order.zip.${kind}` }, length: { mm: zipLength } })];
+  };
   const lines = [
     order.title,
     '='.repeat(Math.min(LINE, [...order.title].length)),
@@ -60,6 +65,7 @@ export function readmeText({ order, date, children, files, cloths }: ReadmeFacts
       report.name,
       '-'.repeat(Math.min(LINE, [...report.name].length)),
       ...wrapped(counts(report), ''),
+      ...zipLines(report),
       told('order.readme.folder', { folder }),
       ...fileLines(own),
       '',

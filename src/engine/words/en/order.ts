@@ -210,6 +210,7 @@ export const order = {
   'order.file.checks': 'what fits, what to look at, and the measurements',
   'order.file.cut-list': 'what to cut, and how much cloth for this child alone',
   'order.file.pieces': 'every piece in a drawing of its own (SVG, true size)',
+  'order.file.contents': 'names the files of this pack; leave it here',
   'order.file.party-checks': 'checks of all dresses at a glance',
   'order.file.party-cut-list': 'what to cut and to buy for all together',
 
@@ -226,6 +227,9 @@ export const order = {
   'order.readme.buy': 'Cloth to buy for all dresses together',
   'order.readme.counts':
     'Checks: {stops} to mend before cutting, {warnings} to look at, {notes} worth knowing.',
+  'order.readme.zip': 'Zip to buy: {kind}, {length} or longer.',
+  'order.zip.centred-zip': 'centred',
+  'order.zip.concealed-zip': 'concealed',
   'order.readme.folder': 'In the folder "{folder}":',
 
   'cli.exits':
