@@ -1,6 +1,17 @@
 /** The walls of the house: which room may import which, each with its reason. See ARCHITECTURE.md. */
 const ROOMS_IN_ORDER = [
-  'geometry', 'units', 'body', 'construct', 'piece', 'block', 'design', 'check', 'cut', 'lay', 'sheet', 'order',
+  'geometry',
+  'units',
+  'body',
+  'construct',
+  'piece',
+  'block',
+  'design',
+  'check',
+  'cut',
+  'lay',
+  'sheet',
+  'order',
 ];
 
 /** A room may use the rooms before it, never the ones after it. */

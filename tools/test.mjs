@@ -26,7 +26,12 @@ process.exit(runTests());
 /** Installs the judges where this system lets us; says what is missing where it does not. */
 function bringJudges() {
   const missing = () => Object.keys(JUDGES).filter((name) => !isThere(name));
-  if (missing().length > 0 && process.platform === 'linux' && process.getuid?.() === 0 && isThere('apt-get')) {
+  if (
+    missing().length > 0 &&
+    process.platform === 'linux' &&
+    process.getuid?.() === 0 &&
+    isThere('apt-get')
+  ) {
     const packages = [...new Set(missing().map((name) => JUDGES[name]))];
     console.log(`Installing ${packages.join(', ')} ...`);
     const quiet = { stdio: 'ignore', env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } };
@@ -35,18 +40,29 @@ function bringJudges() {
   }
   const still = missing();
   if (still.length === 0) return;
-  console.log(`Not on this machine: ${still.join(', ')}. The tests that need them are skipped and counted below.`);
+  console.log(
+    `Not on this machine: ${still.join(', ')}. The tests that need them are skipped and counted below.`,
+  );
 }
 
 function isThere(program) {
-  return spawnSync(process.platform === 'win32' ? 'where' : 'which', [program], { stdio: 'ignore' }).status === 0;
+  return (
+    spawnSync(process.platform === 'win32' ? 'where' : 'which', [program], { stdio: 'ignore' }).status === 0
+  );
 }
 
 /** Runs vitest and closes with one plain line, so that a machine can read how many tests ran. */
 function runTests() {
   const folder = mkdtempSync(join(tmpdir(), 'frockwright-test-'));
   const report = join(folder, 'report.json');
-  const args = ['--no-install', 'vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
+  const args = [
+    '--no-install',
+    'vitest',
+    'run',
+    '--reporter=default',
+    '--reporter=json',
+    `--outputFile.json=${report}`,
+  ];
   const done = spawnSync('npx', args, { cwd: ROOT, stdio: 'inherit', shell: process.platform === 'win32' });
   try {
     const { numPassedTests, numFailedTests, numPendingTests } = JSON.parse(readFileSync(report, 'utf8'));

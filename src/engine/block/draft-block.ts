@@ -1,11 +1,5 @@
 import type { Body } from '../body/index.ts';
-import {
-  type Bench,
-  type GivenParams,
-  type ParamProblem,
-  type ParamValues,
-  resolveParams,
-} from '../construct/index.ts';
+import { type Bench, type GivenParams, type ParamProblem, resolveParams } from '../construct/index.ts';
 import type { Piece } from '../piece/index.ts';
 import type { UnitSystem } from '../units/index.ts';
 import { BLOCK_PARAMS, type BlockMethod } from './block-params.ts';
@@ -93,5 +87,3 @@ function layOutOwnBlock(bench: Bench, own: OwnBlock): BlockResult {
   const problem: OwnBlockProblem = { code: 'allowance-too-wide', half, allowance: own.seamIncluded };
   return { ok: false, problems: [{ of: 'own', problem }] };
 }
-
-export type BlockValues = ParamValues<typeof BLOCK_PARAMS>;

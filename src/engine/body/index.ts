@@ -1,5 +1,5 @@
-export type { Body, BodyInput, BodyRule, BodyValue, EstimatedValue, Measured, Sex } from './body.ts';
+export type { Body, BodyInput, BodyValue, Measured } from './body.ts';
 export { checkMeasures } from './check-measures.ts';
-export { type CompletedBody, completeBody } from './complete-body.ts';
+export { completeBody } from './complete-body.ts';
 export { AGE_MONTHS, MEASURE_IDS, MEASURES, type MeasureId } from './measures.ts';
-export { type BodyProblem, type BodyProblemCode, problemSaying } from './problem.ts';
+export { type BodyProblem, problemSaying } from './problem.ts';

@@ -1,4 +1,4 @@
-export { type Bench, type CurveEnds, createBench } from './bench.ts';
+export { type Bench, createBench } from './bench.ts';
 export type { DraftPart, DraftStep } from './draft-record.ts';
 export type * from './params.ts';
 export { type Place, place } from './place.ts';

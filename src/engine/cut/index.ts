@@ -1,9 +1,7 @@
 export {
   ALLOWANCE_RANGE,
   ALLOWANCES,
-  type AllowanceKind,
   type AllowanceTable,
-  type EdgeAllowance,
   type OwnAllowances,
 } from './allowances.ts';
 export { type CutOptions, makeCutPiece, makeCutPieces } from './cut-piece.ts';

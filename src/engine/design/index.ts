@@ -3,8 +3,7 @@ export {
   type ChosenStep,
   type DesignProblem,
   type DressResult,
-  type DressWish,
   designDress,
 } from './design-dress.ts';
-export { type DesignStep, STAGES, type Stage, type StepContext } from './step.ts';
+export type { DesignStep } from './step.ts';
 export { DESIGN_STEPS, findStep } from './steps.ts';

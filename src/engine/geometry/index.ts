@@ -1,9 +1,9 @@
 export { boundsUnion, pathBounds } from './bounds.ts';
-export { type Crossing, pathCrossings } from './crossings.ts';
+export { pathCrossings } from './crossings.ts';
 export { curveBetween } from './curve-between.ts';
 export { curveOfLength } from './fit-length.ts';
 export { pathLength } from './length.ts';
-export { type NearestPlace, pathNearest } from './nearest.ts';
+export { pathNearest } from './nearest.ts';
 export { pathOffset } from './offset.ts';
 export { cornerBetween, meetAtCorners, offsetOutline } from './offset-outline.ts';
 export {
@@ -44,7 +44,7 @@ export {
 export { cubic, line } from './segment.ts';
 export { outlineSelfCrossings, outlineWithoutLoops } from './self-crossings.ts';
 export { curveThrough } from './spline.ts';
-export { type PathPlace, pathAt, pathSlice, pathSplit } from './split.ts';
+export { pathAt, pathSlice, pathSplit } from './split.ts';
 export { type Affine, pathMap, pathMirrorLine, pathMirrorX, pathRotate, pathTranslate } from './transform.ts';
 export type * from './types.ts';
 export { pathFlatten, walkPath } from './walk.ts';

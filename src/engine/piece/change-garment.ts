@@ -3,7 +3,7 @@ import type { EdgeName, Piece, PieceId } from './piece.ts';
 import type { Seam, SeamEdge } from './seam.ts';
 import type { Split } from './split-piece.ts';
 
-export const findPiece = (garment: Garment, id: PieceId): Piece | undefined =>
+const findPiece = (garment: Garment, id: PieceId): Piece | undefined =>
   garment.pieces.find((piece) => piece.id === id);
 
 /** The piece with this id. Throws when there is none: ask `findPiece` where that can happen. */

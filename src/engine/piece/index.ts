@@ -1,4 +1,4 @@
-export { extendSeam, findPiece, pieceOf, withPiece, withSplit } from './change-garment.ts';
+export { extendSeam, pieceOf, withPiece, withSplit } from './change-garment.ts';
 export {
   edgeEnd,
   edgeLength,
