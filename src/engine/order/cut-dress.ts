@@ -29,9 +29,9 @@ export function cutDress(
 /** The same pieces with a warning in every place where one is named: in the drawing, the lists and the files. */
 export function markedNotToCut(pieces: readonly CutPiece[], units: UnitSystem): readonly CutPiece[] {
   return pieces.map((piece) => {
-    const { title, cutting } = piece.label;
+    const { cutting } = piece.label;
     const cuttingMarked = tell({ key: 'order.not-to-cut' satisfies WordKey, values: { cutting } }, units);
-    return { ...piece, label: { ...piece.label, title, cutting: cuttingMarked } };
+    return { ...piece, label: { ...piece.label, cutting: cuttingMarked } };
   });
 }
 

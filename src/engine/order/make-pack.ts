@@ -11,7 +11,7 @@ import {
   piecePage,
   type TextMeasure,
 } from '../sheet/index.ts';
-import { say } from '../words/index.ts';
+import { say, type WordKey } from '../words/index.ts';
 import { type ChildReport, checkOrder, mustNotBeCut, type OrderReport } from './check-order.ts';
 import { checkPages, partyCheckPages } from './check-pages.ts';
 import { markedNotToCut } from './cut-dress.ts';
@@ -81,13 +81,10 @@ export function makePack(order: Order, tools: PackTools): PackResult {
     ink: { units: order.units, measure: tools.measure },
   };
   const total = report.children.length + 1;
+  const folders = foldersOf(report);
   const children = report.children.map((child, i) => {
     tools.progress?.({ done: i, total, next: child.name });
-    return childPapers(
-      desk,
-      mustNotBeCut(child) ? marked(child, order) : child,
-      folders(report)[i] ?? child.name,
-    );
+    return childPapers(desk, mustNotBeCut(child) ? marked(child, order) : child, folders[i] ?? child.name);
   });
   tools.progress?.({ done: total - 1, total, next: order.title });
   const cloths = layCloths(
@@ -123,17 +120,17 @@ interface Desk {
 /** Lists are printed on the first small format of the order, on A4 if it has none. */
 const deskPaper = ({ papers }: Order): Paper => papers.find(({ format }) => format.joined) ?? paperOf('a4');
 
-const marked = (child: ChildReport, order: Order): ChildReport => ({
-  ...child,
-  pieces: markedNotToCut(child.pieces, order.units),
-});
+function marked(child: ChildReport, order: Order): ChildReport {
+  const pieces = markedNotToCut(child.pieces, order.units);
+  return { ...child, pieces, cloths: layCloths(order, pieces) };
+}
 
 /** Names at the top of a pack; a child's folder must be none of them. */
 const README = 'README.txt';
 const CHECKS = 'checks.pdf';
 const CUT_LIST = 'cut-list.pdf';
 
-const folders = ({ children }: Extract<OrderReport, { ok: true }>): readonly string[] =>
+const foldersOf = ({ children }: Extract<OrderReport, { ok: true }>): readonly string[] =>
   distinctFileNames(
     children.map(({ name }) => safeFileName(name, 'child')),
     [README, CHECKS, CUT_LIST, PACK_CONTENTS.path],
@@ -156,7 +153,7 @@ function childPapers(desk: Desk, report: ChildReport, folder: string): ChildPape
     documents.push({ path: `${folder}/${file}`, kind: 'pages', title: title(about), pages });
     files.push({ path: file, about });
   };
-  const told = (key: Parameters<typeof say>[0], values = {}): string => say(key, values, ink.units);
+  const told = (key: WordKey, values = {}): string => say(key, values, ink.units);
 
   const size = pieces[0]?.label.size ?? '';
   for (const format of order.papers) {
@@ -168,7 +165,7 @@ function childPapers(desk: Desk, report: ChildReport, folder: string): ChildPape
   const hand = handPages(order, report.dress, pieces, paper, ink.measure, day);
   if (hand !== null) add('draw-by-hand.pdf', told('order.file.by-hand'), hand);
   add('checks.pdf', told('order.file.checks'), checkPages(report, paper, ink, day));
-  const { lists } = layCloths(order, pieces);
+  const { lists } = report.cloths;
   add(
     'cut-list.pdf',
     told('order.file.cut-list'),

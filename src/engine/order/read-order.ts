@@ -91,12 +91,10 @@ function placesIn(raw: object, names: readonly string[]): (path: OrderPath) => O
 }
 
 function valueAt(raw: unknown, path: OrderPath): unknown {
-  let value = raw;
-  for (const part of path) {
-    if (typeof value !== 'object' || value === null || !Object.hasOwn(value, part)) return undefined;
-    value = Object.entries(value).find(([name]) => name === String(part))?.[1];
-  }
-  return value;
+  return path.reduce<unknown>((value, part) => {
+    const isThere = typeof value === 'object' && value !== null && Object.hasOwn(value, part);
+    return isThere ? (value as Readonly<Record<string | number, unknown>>)[part] : undefined;
+  }, raw);
 }
 
 const RULER_NAMES = {
