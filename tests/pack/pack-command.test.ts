@@ -182,14 +182,20 @@ describe('the folder of a pack', () => {
     const shell = createShell();
     const order = shell.put('order.json', smallOrder());
     const breakOff = new AbortController();
+    const told: string[] = [];
     const io = {
       brokenOff: breakOff.signal,
       err: (text: string): void => {
+        told.push(text);
         if (/writing: Amina\/checks/.test(text)) breakOff.abort();
       },
     };
     const { exit } = await shell.runWith(io, 'pack', order, '--into', 'a/b', '--progress');
     expect(exit).toBe(130);
+    expect(told.slice(-2)).toEqual([
+      expect.stringMatching(/writing: Amina\/checks/),
+      'Broken off. Nothing was written.\n',
+    ]);
     expect(readdirSync(shell.folder)).toEqual(['order.json']);
   });
 
