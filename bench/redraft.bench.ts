@@ -10,7 +10,7 @@ const STEPS = ['neckline', 'drop-shoulder', 'yoke', 'back-zip', 'pleated-skirt',
 const WISH = {
   block: { kind: 'drafted', given: {} },
   steps: STEPS.map((step) => ({ step, given: {} })),
-  clothWidth: { main: 1400, yoke: 1400, skirt: 1400, lining: 1400 },
+  clothWidth: { main: 1400, yoke: 1400, skirt: 1400, lining: 1400, net: 1400, trim: 1400 },
   units: 'in',
   ruler: null,
 } as const;

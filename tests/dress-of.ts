@@ -22,7 +22,7 @@ export function tryDress(wish: Wish): DressResult {
     steps: (wish.steps ?? []).map((s) =>
       typeof s === 'string' ? { step: s, given: {} } : { step: s[0], given: s[1] },
     ),
-    clothWidth: { main: width, yoke: width, skirt: width, lining: width },
+    clothWidth: { main: width, yoke: width, skirt: width, lining: width, net: width, trim: width },
     units: 'cm',
     ruler: null,
   });

@@ -34,7 +34,7 @@ const block: fc.Arbitrary<BlockChoice> = fc
   )
   .map((given) => ({ kind: 'drafted', given }));
 
-const clothWidth = { main: 1400, yoke: 1400, skirt: 1120, lining: 1400 };
+const clothWidth = { main: 1400, yoke: 1400, skirt: 1120, lining: 1400, net: 1400, trim: 1400 };
 
 /** What must hold for every dress that can be drawn at all, to the width of a pencil line. */
 const NEVER_WARNS: readonly CheckCode[] = [

@@ -11,14 +11,20 @@ export const randomDress: fc.Arbitrary<readonly ChosenStep[]> = fc
 
 function kinds(): readonly (readonly DesignStep[])[] {
   const byKind = new Map<string, DesignStep[]>();
-  for (const step of DESIGN_STEPS) byKind.set(step.kind, [...(byKind.get(step.kind) ?? []), step]);
+  for (const step of DESIGN_STEPS) {
+    const kind = step.kind ?? step.id;
+    byKind.set(kind, [...(byKind.get(kind) ?? []), step]);
+  }
   return [...byKind.values()];
 }
 
 function randomStep(step: DesignStep): fc.Arbitrary<ChosenStep> {
-  const values = Object.entries(step.params).map(
-    ([name, param]): [string, fc.Arbitrary<string | number | boolean>] => [name, randomValue(name, param)],
-  );
+  const values = Object.entries(step.params)
+    .filter(([, param]) => param.kind !== 'text')
+    .map(([name, param]): [string, fc.Arbitrary<string | number | boolean>] => [
+      name,
+      randomValue(name, param),
+    ]);
   return fc.record(Object.fromEntries(values), { requiredKeys: [] }).map((all) => {
     const given: Record<string, string | number | boolean> = {};
     // Many numbers stay with their rule, or hardly a design would be possible on any child.
@@ -38,6 +44,8 @@ function randomValue(
       return fc.constantFrom(...param.choices);
     case 'flag':
       return fc.boolean();
+    case 'text':
+      throw new Error('Names are left to their rule.');
     case 'ratio':
     case 'count':
       return fc.double({ min: 1.3, max: 2.9, noNaN: true });

@@ -23,7 +23,7 @@ function designed({ ageMonths, steps, given = {} }: Wish): CheckInput {
     body,
     block: { kind: 'drafted', given: {} },
     steps: steps.map((step) => ({ step, given: given[step] ?? {} })),
-    clothWidth: { main: 1400, yoke: 1400, skirt: 1400, lining: 1400 },
+    clothWidth: { main: 1400, yoke: 1400, skirt: 1400, lining: 1400, net: 1400, trim: 1400 },
     units: 'cm',
     ruler: null,
   });

@@ -2,7 +2,7 @@
  * One declaration a number: form, order file, help and hand-drafting sheet are all made from it.
  * `C` is what a default may look at: the body, and for design steps the dress so far.
  */
-export type Param<C> = LengthParam<C> | NumberParam<C> | ChoiceParam<C, string> | FlagParam<C>;
+export type Param<C> = LengthParam<C> | NumberParam<C> | ChoiceParam<C, string> | FlagParam<C> | TextParam<C>;
 
 interface Declared<C, V> {
   readonly rule: (context: C) => V;
@@ -31,6 +31,11 @@ export interface FlagParam<C> extends Declared<C, boolean> {
   readonly kind: 'flag';
 }
 
+/** A name that the maker writes: of a piece, an edge, a place of the draft. */
+interface TextParam<C> extends Declared<C, string> {
+  readonly kind: 'text';
+}
+
 export type ParamTable<C> = Readonly<Record<string, Param<C>>>;
 
 /** The values that a table of parameters takes. */
@@ -39,7 +44,9 @@ export type ParamValues<T> = {
     ? V
     : T[K] extends { kind: 'flag' }
       ? boolean
-      : number;
+      : T[K] extends { kind: 'text' }
+        ? string
+        : number;
 };
 
 /** What an order may give for a parameter: lengths as text in the maker's units, or a number. */

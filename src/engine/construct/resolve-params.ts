@@ -54,6 +54,9 @@ export function resolveParams<C, T extends ParamTable<C>>(
   return problems.length > 0 ? { ok: false, problems } : { ok: true, values: values as ParamValues<T> };
 }
 
+/** Longest name that is taken from a maker, letters. */
+const LONGEST_NAME = 80;
+
 function readParam<C>(
   name: string,
   param: Param<C>,
@@ -70,6 +73,10 @@ function readParam<C>(
   switch (param.kind) {
     case 'flag':
       return typeof given === 'boolean' ? given : unreadable;
+    case 'text':
+      return typeof given === 'string' && given.trim() !== '' && given.length <= LONGEST_NAME
+        ? given.trim()
+        : unreadable;
     case 'choice':
       return typeof given === 'string' && param.choices.includes(given)
         ? given

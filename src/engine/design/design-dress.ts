@@ -70,6 +70,7 @@ function checkList(steps: readonly ChosenStep[]): readonly DesignProblem[] {
       problems.push({ of: 'unknown-step', step, known: DESIGN_STEPS.map((s) => s.id) });
       continue;
     }
+    if (known.kind === null) continue;
     const first = taken.get(known.kind);
     if (first !== undefined) problems.push({ of: 'two-of-a-kind', first, second: step });
     taken.set(known.kind, step);

@@ -31,6 +31,7 @@ export type StepOutcome =
 
 /** The order in which steps are applied, whatever order they were listed in. */
 export const STAGES = [
+  'figure',
   'shape',
   'neck',
   'sleeve',
@@ -38,7 +39,11 @@ export const STAGES = [
   'closing',
   'set-in',
   'skirt',
+  'over-skirt',
   'lining',
+  'finish',
+  'trim',
+  'own',
 ] as const;
 export type Stage = (typeof STAGES)[number];
 
@@ -50,8 +55,8 @@ interface StepDeclaration<T extends ParamTable<StepContext>> {
   /** Also the prefix of the step's words in the catalogue. */
   readonly id: string;
   readonly stage: Stage;
-  /** Steps of the same kind exclude each other: a dress has one skirt. */
-  readonly kind: string;
+  /** Steps of the same kind exclude each other: a dress has one skirt. Null: may stand as often as she likes. */
+  readonly kind: string | null;
   readonly params: T;
   readonly words: StepWords<T>;
   readonly apply: (work: StepWork, values: ParamValues<T>) => StepOutcome;
@@ -61,7 +66,7 @@ interface StepDeclaration<T extends ParamTable<StepContext>> {
 export interface DesignStep {
   readonly id: string;
   readonly stage: Stage;
-  readonly kind: string;
+  readonly kind: string | null;
   readonly params: ParamTable<StepContext>;
   readonly words: Readonly<Record<string, string>>;
   readonly run: (work: StepWork, given: GivenParams, units: UnitSystem) => StepRun;
@@ -128,5 +133,11 @@ export const flagParam = (
   fallback: boolean,
   source: string,
 ): { kind: 'flag'; rule: () => boolean; source: string } => ({ kind: 'flag', rule: () => fallback, source });
+
+/** A name that the maker writes: of a piece, an edge, a place. */
+export const textParam = (
+  fallback: string,
+  source: string,
+): { kind: 'text'; rule: () => string; source: string } => ({ kind: 'text', rule: () => fallback, source });
 
 export const COMMON_PRACTICE = 'common practice, no source';

@@ -42,6 +42,10 @@ function givenProblem(
       return param.choices?.some((choice) => choice === value) === true
         ? null
         : notAChoice(at, value, param.choices ?? []);
+    case 'text':
+      return typeof value === 'string' && value.trim() !== ''
+        ? null
+        : fieldProblem(at, 'order.wants.name', { found: shown(value) });
     case 'flag':
       return typeof value === 'boolean'
         ? null

@@ -41,7 +41,14 @@ const flag = v.boolean('flag');
 const scalar = v.union([v.string(), v.number(), v.boolean()], 'scalar');
 const range = table({ from: length, to: length });
 
-export const CLOTH_ROLES = ['main', 'yoke', 'skirt', 'lining'] as const satisfies readonly ClothRole[];
+export const CLOTH_ROLES = [
+  'main',
+  'yoke',
+  'skirt',
+  'lining',
+  'net',
+  'trim',
+] as const satisfies readonly ClothRole[];
 
 export const CLOTH_KINDS = [
   'satin',

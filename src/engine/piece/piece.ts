@@ -10,6 +10,8 @@ export type EdgeName = string;
 /**
  * What happens at an edge when the dress is sewn; it decides the allowance.
  * `fold`: cut on the folded cloth, nothing is added. `join`: a width of skirt sewn to the next.
+ * `attach`: sewn onto another piece, as a collar to the neck. `free`: the finished outer edge of a collar, band or
+ * bow, sewn to its own back or narrowly turned. `dart`: a leg of a dart, sewn to the other leg.
  * `curved-hem`, `curved-sleeve-hem`: the hem of a circle skirt, the outer edge of a cap: they take a narrow turning only.
  */
 export type EdgeKind =
@@ -27,7 +29,10 @@ export type EdgeKind =
   | 'join'
   | 'hem'
   | 'curved-hem'
-  | 'cap';
+  | 'cap'
+  | 'attach'
+  | 'free'
+  | 'dart';
 
 /** One side of a piece, walked with the cloth on the right hand. Stitching line, without allowance. */
 export interface Edge {
@@ -37,7 +42,7 @@ export interface Edge {
 }
 
 /** Which of the order's cloths a piece is cut from; the order says what each role is made of. */
-export type ClothRole = 'main' | 'yoke' | 'skirt' | 'lining';
+export type ClothRole = 'main' | 'yoke' | 'skirt' | 'lining' | 'net' | 'trim';
 
 export type Layer = 'shell' | 'lining';
 

@@ -42,7 +42,21 @@ export type SeamName =
   | 'skirt-join'
   | 'skirt-waist'
   | 'sleeve-underarm'
-  | 'sleeve-cap';
+  | 'sleeve-cap'
+  | 'dart'
+  | 'princess'
+  | 'facing'
+  | 'binding'
+  | 'collar'
+  | 'frill'
+  | 'cuff'
+  | 'band'
+  | 'tier'
+  | 'overskirt-waist'
+  | 'placket'
+  | 'strap'
+  | 'trim'
+  | 'own';
 
 /**
  * Which edges are sewn to which. Both sides are listed in the order in which they are sewn, from the same end.

@@ -32,6 +32,8 @@ export const CLOTH_HATCHES = {
   skirt: 'plain',
   yoke: 'net',
   lining: 'diagonal',
+  net: 'net',
+  trim: 'plain',
 } as const satisfies Record<ClothRole, HatchName>;
 
 /** How closely straight runs follow a curve where text is kept clear of it, mm. */

@@ -33,6 +33,7 @@ export const order = {
   'order.wants.length': 'a length belongs here, not {found}. Write for instance "20 1/2", "52 cm" or 20.5.',
   'order.wants.number': 'a number belongs here, not {found}. Write it without quotation marks.',
   'order.wants.whole-number': 'a whole number belongs here, not {found}. Write for instance 12.',
+  'order.wants.name': '{found} is not a name. Write one, in quotes.',
   'order.wants.flag': 'true or false belongs here, not {found}. Write it without quotation marks.',
   'order.wants.scalar': 'a length, a number, a word or true or false belongs here, not {found}.',
   'order.wants.not-empty': 'the list is empty. Write one entry at least.',
@@ -278,6 +279,7 @@ export const order = {
   'cli.steps.ratio': 'a number, such as 2.5',
   'cli.steps.count': 'a whole number',
   'cli.steps.flag': 'true or false',
+  'cli.steps.text': 'a name',
   'cli.example.written':
     'The example order is in "{file}". Change what it says, then: frockwright check {file}',
 } as const;
