@@ -7,6 +7,8 @@ process.once('SIGINT', () => breakOff.abort());
 process.once('SIGTERM', () => breakOff.abort());
 // A reader that has seen enough, as `head`, closes the pipe; that is no mistake.
 process.stdout.on('error', () => process.exit());
+// Nobody reads the progress any more; the pack is made all the same.
+process.stderr.on('error', () => {});
 
 const io: Io = {
   out: (text) => process.stdout.write(text),

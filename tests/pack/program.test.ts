@@ -1,11 +1,12 @@
-import { execFile } from 'node:child_process';
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { execFile, spawn } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { EXAMPLE_TEXT } from '../fixtures/example-order.ts';
+import { smallOrder } from './shell.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -52,6 +53,19 @@ describe('the built program, from another folder', () => {
     expect(readdirSync(join(folder, 'pack'))).toContain('README.txt');
     // Wanted are 6 s; a busy machine may take longer without anything being wrong.
     expect(seconds).toBeLessThan(30);
+  });
+
+  it('makes the pack as a whole although nobody reads its progress any more', async () => {
+    const small = join(folder, 'small.json');
+    writeFileSync(small, smallOrder());
+    const program = join(built, 'frockwright.js');
+    const child = spawn(process.execPath, [program, 'pack', small, '--progress'], { cwd: folder });
+    child.stderr.destroy();
+    child.stdout.destroy();
+    const exit = await new Promise((done) => child.on('close', done));
+    expect(exit).toBe(0);
+    expect(readdirSync(folder).filter((name) => name.startsWith('.'))).toEqual([]);
+    expect(readdirSync(join(folder, 'small'))).toContain('README.txt');
   });
 
   it('hands its exit codes to the shell', async () => {
