@@ -8,6 +8,7 @@ const ROOMS_IN_ORDER = [
   'block',
   'design',
   'check',
+  'sketch',
   'cut',
   'lay',
   'sheet',
