@@ -1,4 +1,4 @@
-import { cubic, linePath, type Point, pathOf } from '../geometry/index.ts';
+import { cubic, linePath, type Point, pathLength, pathOf } from '../geometry/index.ts';
 import { edgeLength, findEdge, type Garment, type Piece, type Seam } from '../piece/index.ts';
 import type { SketchLine, SketchSide } from './sketch.ts';
 import { bodiceOf, bothHalves } from './sketch-bodice.ts';
