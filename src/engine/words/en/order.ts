@@ -154,6 +154,8 @@ export const order = {
   'order.field.allowances.yoke': 'allowances of the yoke',
   'order.field.allowances.skirt': 'allowances of the skirt',
   'order.field.allowances.lining': 'allowances of the lining',
+  'order.field.allowances.net': 'allowances of the net layers',
+  'order.field.allowances.trim': 'allowances of the trimmings',
   'order.field.allowance': 'allowance at the {edge}',
   'order.edge.bagged': 'edge sewn to the lining and turned',
   'order.field.paper': 'paper',
