@@ -12,6 +12,8 @@ import { DESIGN_STEPS, findStep } from './steps.ts';
 /** One step of a design as an order writes it: which step, and the numbers that differ from its rules. */
 export interface ChosenStep {
   readonly step: string;
+  /** Her name for this change, where a step may stand several times. */
+  readonly as?: string;
   readonly given: GivenParams;
 }
 
@@ -31,14 +33,34 @@ export type DesignProblem =
   | { readonly of: 'block'; readonly problem: BlockProblem }
   | { readonly of: 'unknown-step'; readonly step: string; readonly known: readonly string[] }
   | { readonly of: 'two-of-a-kind'; readonly first: string; readonly second: string }
-  | { readonly of: 'param'; readonly step: string; readonly problem: ParamProblem }
-  | { readonly of: 'body'; readonly step: string; readonly problem: Saying };
+  | {
+      readonly of: 'param';
+      readonly step: string;
+      readonly as: string | null;
+      readonly problem: ParamProblem;
+    }
+  | { readonly of: 'body'; readonly step: string; readonly as: string | null; readonly problem: Saying };
+
+/** A change of the maker's own that can't be made on this body; the dress is drawn without it. */
+export interface SkippedChange {
+  readonly step: string;
+  readonly as: string | null;
+  readonly problem: Saying;
+}
 
 export type DressResult =
-  | { readonly ok: true; readonly garment: Garment; readonly draft: readonly DraftPart[] }
+  | {
+      readonly ok: true;
+      readonly garment: Garment;
+      readonly draft: readonly DraftPart[];
+      readonly skipped: readonly SkippedChange[];
+    }
   | { readonly ok: false; readonly problems: readonly DesignProblem[] };
 
-/** The whole way from a body to a designed dress: the block, then every step in the order of the stages. */
+/**
+ * The whole way from a body to a designed dress: the block, then every step in the order of the stages. A change of
+ * the maker's own that can't be made on this body is left out and told; any other step that can't be made ends it.
+ */
 export function designDress(wish: DressWish): DressResult {
   const listed = checkList(wish.steps);
   if (listed.length > 0) return { ok: false, problems: listed };
@@ -47,33 +69,35 @@ export function designDress(wish: DressWish): DressResult {
   if (!drafted.ok)
     return { ok: false, problems: drafted.problems.map((problem) => ({ of: 'block', problem })) };
   let garment = plainBodice(drafted.block);
-  for (const { step, given } of inOrder(wish.steps)) {
+  const skipped: SkippedChange[] = [];
+  for (const { step, as = null, given } of inOrder(wish.steps)) {
     const known = findStep(step);
     if (known === undefined) continue;
     const work = { body: wish.body, garment, bench, clothWidth: wish.clothWidth };
     const outcome = known.run(work, given, wish.units);
     if (outcome.ok) garment = outcome.garment;
     else if ('params' in outcome) {
-      return { ok: false, problems: outcome.params.map((problem) => ({ of: 'param', step, problem })) };
-    } else return { ok: false, problems: [{ of: 'body', step, problem: outcome.problem }] };
+      return { ok: false, problems: outcome.params.map((problem) => ({ of: 'param', step, as, problem })) };
+    } else if (known.stage === 'own') skipped.push({ step, as, problem: outcome.problem });
+    else return { ok: false, problems: [{ of: 'body', step, as, problem: outcome.problem }] };
   }
-  return { ok: true, garment: notchSeams(garment), draft: bench.record() };
+  return { ok: true, garment: notchSeams(garment), draft: bench.record(), skipped };
 }
 
-/** A list can name a step that does not exist, or two that exclude each other. */
+/** A list can name a step that does not exist, two that exclude each other, or one change twice under one name. */
 function checkList(steps: readonly ChosenStep[]): readonly DesignProblem[] {
   const problems: DesignProblem[] = [];
   const taken = new Map<string, string>();
-  for (const { step } of steps) {
+  for (const { step, as = '' } of steps) {
     const known = findStep(step);
     if (known === undefined) {
       problems.push({ of: 'unknown-step', step, known: DESIGN_STEPS.map((s) => s.id) });
       continue;
     }
-    if (known.kind === null) continue;
-    const first = taken.get(known.kind);
+    const kind = known.kind ?? `${step} ${as}`;
+    const first = taken.get(kind);
     if (first !== undefined) problems.push({ of: 'two-of-a-kind', first, second: step });
-    taken.set(known.kind, step);
+    taken.set(kind, step);
   }
   return problems;
 }

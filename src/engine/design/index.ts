@@ -4,6 +4,7 @@ export {
   type DesignProblem,
   type DressResult,
   designDress,
+  type SkippedChange,
 } from './design-dress.ts';
 export type { DesignStep } from './step.ts';
 export { DESIGN_STEPS, findStep } from './steps.ts';

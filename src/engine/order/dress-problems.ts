@@ -2,10 +2,10 @@ import type { BlockProblem, OwnBlockProblem } from '../block/index.ts';
 import type { BodyProblem } from '../body/index.ts';
 import { problemSaying } from '../body/index.ts';
 import type { ParamProblem } from '../construct/index.ts';
-import type { DesignProblem } from '../design/index.ts';
+import type { DesignProblem, SkippedChange } from '../design/index.ts';
 import { finestRuler, type UnitSystem } from '../units/index.ts';
-import type { WordKey, WordValue } from '../words/index.ts';
-import type { OrderChild } from './order.ts';
+import type { Saying, WordKey, WordValue } from '../words/index.ts';
+import type { OrderChild, PlacedStep } from './order.ts';
 import type { OrderPath } from './path.ts';
 import { aboutField, aboutPlace, fieldProblem, type OrderPlace, type OrderProblem } from './problem.ts';
 
@@ -24,19 +24,41 @@ export function dressProblem(child: OrderChild, problem: DesignProblem, units: U
     case 'block':
       return blockProblem(child, problem.problem, units);
     case 'param': {
-      const placed = child.steps.find(({ step }) => step === problem.step);
+      const placed = placedStep(child, problem);
       const { param } = problem.problem;
       const path = placed?.paths[param] ?? placed?.path ?? child.path;
-      return paramProblem({ child: child.name, path, step: problem.step }, problem.problem, units);
+      return paramProblem({ child: child.name, path, ...namesOf(problem) }, problem.problem, units);
     }
     case 'body': {
-      const path = child.steps.find(({ step }) => step === problem.step)?.path ?? child.path;
-      return aboutField({ child: child.name, path, step: problem.step }, problem.problem);
+      const path = placedStep(child, problem)?.path ?? child.path;
+      return aboutField({ child: child.name, path, ...namesOf(problem) }, problem.problem);
     }
     case 'unknown-step':
     case 'two-of-a-kind':
       throw new Error('The steps of an order are checked when it is read.');
   }
+}
+
+/** The step that a problem is about, found as the maker tells it apart. */
+type Named = Pick<SkippedChange, 'step' | 'as'>;
+
+const placedStep = (child: OrderChild, { step, as }: Named): PlacedStep | undefined =>
+  child.steps.find((placed) => placed.step === step && (placed.as ?? null) === as);
+
+const namesOf = ({ step, as }: Named): Pick<OrderPlace, 'step' | 'as'> =>
+  as === null ? { step } : { step, as };
+
+/** A change of hers that this child's dress does without, as one of the things to look at. */
+export function skippedFinding(child: OrderChild, change: SkippedChange) {
+  const path = placedStep(child, change)?.path ?? child.path;
+  const { say } = aboutField({ child: child.name, path, ...namesOf(change) }, change.problem);
+  const todo: Saying = { key: 'order.change-left-out' satisfies WordKey, values: {} };
+  return {
+    code: change.problem.key,
+    level: 'warn' as const,
+    say,
+    todo,
+  };
 }
 
 function blockProblem(child: OrderChild, problem: BlockProblem, units: UnitSystem): OrderProblem {

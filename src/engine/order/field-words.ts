@@ -2,11 +2,17 @@ import { findStep } from '../design/index.ts';
 import { en, type Saying, type WordKey } from '../words/index.ts';
 import type { OrderPath } from './path.ts';
 
+/** A design step that a path leads into, and the maker's name for it where it has one. */
+interface NamedStep {
+  readonly step: string;
+  readonly as: string | undefined;
+}
+
 /**
  * What the maker calls the field at the end of a path; null where there is no word for it. `step` is the design
  * step that the path leads into, whose parameters have words of their own.
  */
-export function fieldSaying(path: OrderPath, step: string | null): Saying | null {
+export function fieldSaying(path: OrderPath, step: NamedStep | null): Saying | null {
   const [head, index, ...rest] = path;
   if (head === 'children' && typeof index === 'number' && rest.length > 0) return fieldSaying(rest, step);
   const last = path.at(-1);
@@ -19,10 +25,14 @@ export function fieldSaying(path: OrderPath, step: string | null): Saying | null
   return field;
 }
 
-function stepField(step: string, param: string | number | undefined): Saying | null {
+function stepField({ step, as }: NamedStep, param: string | number | undefined): Saying | null {
   const known = findStep(step);
   if (known === undefined) return firstKnown(['order.field.dress']);
-  const title: Saying = { key: `${step}.title`, values: {} };
+  const plain: Saying = { key: `${step}.title`, values: {} };
+  const title: Saying =
+    as === undefined
+      ? plain
+      : { key: 'order.field.named-step' satisfies WordKey, values: { step: plain, as } };
   if (typeof param !== 'string' || known.params[param] === undefined) return title;
   const field: Saying = { key: `${step}.${param}`, values: {} };
   return { key: 'order.field.of-step' satisfies WordKey, values: { step: title, field } };

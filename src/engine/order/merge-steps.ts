@@ -22,26 +22,33 @@ interface SwitchedStep extends PlacedStep {
   readonly off: boolean;
 }
 
-/** Reads the steps of one list: each is known, stands once, and shares its kind with no other that is worn. */
+/**
+ * Reads the steps of one list: each is known, stands once, and shares its kind with no other that is worn. A step
+ * without a kind may stand several times: from the second on each has a name of its own, by which it is found.
+ */
 export function readSteps({ steps, at }: StepList, units: UnitSystem): ReadSteps {
   const problems: OrderProblem[] = [];
   const read: SwitchedStep[] = [];
-  for (const [i, { step: id, off = false, ...rest }] of steps.entries()) {
+  for (const [i, { step: id, as: named, off = false, ...rest }] of steps.entries()) {
     const path = [...at.path, 'dress', i];
     const step = findStep(id);
-    const here: OrderPlace = { ...at, path, step: id };
+    const as = named?.trim().normalize('NFC');
+    const placed = as === undefined ? { step: id } : { step: id, as };
+    const here: OrderPlace = { ...at, path, ...placed };
     if (step === undefined) {
       problems.push(unknownStep({ ...at, path: [...path, 'step'] }, id));
       continue;
     }
     const rival = read.find(
-      (other) => other.step === id || (!off && !other.off && sameKind(other.step, step)),
+      (other) => keyOf(other) === keyOf(placed) || (!off && !other.off && sameKind(other.step, step)),
     );
-    if (rival !== undefined) problems.push(twoOfAKind(here, rival.step, step));
+    if (as !== undefined && step.kind !== null) problems.push(fieldProblem(here, 'order.step.as-once'));
+    else if (rival !== undefined && step.kind === null) problems.push(sameName(here, as));
+    else if (rival !== undefined) problems.push(twoOfAKind(here, rival.step, step));
     const given: GivenParams = rest;
-    problems.push(...givenProblems(step.params, given, here, units, ['off']));
+    problems.push(...givenProblems(step.params, given, here, units, ['as', 'off']));
     const paths = Object.fromEntries(Object.keys(given).map((name) => [name, [...path, name]]));
-    read.push({ step: id, given, off, path, paths });
+    read.push({ ...placed, given, off, path, paths });
   }
   return { steps: read, problems };
 }
@@ -49,7 +56,7 @@ export function readSteps({ steps, at }: StepList, units: UnitSystem): ReadSteps
 /**
  * The dress of one child: the order's, with her own list over it. Her numbers replace the order's one by one, `off`
  * leaves a step out, a step that the order has not is added, and one of the same kind takes the place of the order's
- * (her own skirt instead of the party's). A step that her list names is worn unless it says off.
+ * (her own skirt instead of the party's). A step that may stand several times is found by its name too. A step that her list names is worn unless it says off.
  */
 export function mergeSteps(
   party: readonly SwitchedStep[],
@@ -57,21 +64,22 @@ export function mergeSteps(
   at: OrderPlace,
 ): { readonly steps: readonly PlacedStep[]; readonly problems: readonly OrderProblem[] } {
   const problems: OrderProblem[] = [];
-  const merged = new Map(party.map((step) => [step.step, step]));
+  const merged = new Map(party.map((step) => [keyOf(step), step]));
   for (const step of own) {
-    const before = merged.get(step.step);
+    const before = merged.get(keyOf(step));
     if (step.off && before === undefined) {
       problems.push(
-        fieldProblem({ ...at, path: step.path, step: step.step }, 'order.step.off-absent', {
+        fieldProblem({ ...at, ...namesOf(step), path: step.path }, 'order.step.off-absent', {
           step: titleOf(step.step),
         }),
       );
     }
     const known = findStep(step.step);
     if (!step.off && known !== undefined) {
-      for (const id of merged.keys()) if (id !== step.step && sameKind(id, known)) merged.delete(id);
+      for (const [key, other] of merged)
+        if (other.step !== step.step && sameKind(other.step, known)) merged.delete(key);
     }
-    merged.set(step.step, {
+    merged.set(keyOf(step), {
       ...step,
       given: { ...before?.given, ...step.given },
       paths: { ...before?.paths, ...step.paths },
@@ -83,7 +91,20 @@ export function mergeSteps(
 
 const titleOf = (step: string): { readonly word: string } => ({ word: `${step}.title` });
 
-const sameKind = (id: string, step: DesignStep): boolean => findStep(id)?.kind === step.kind;
+const sameKind = (id: string, step: DesignStep): boolean =>
+  step.kind !== null && findStep(id)?.kind === step.kind;
+
+/** By what one list finds the step that another means. */
+const keyOf = ({ step, as = '' }: Pick<PlacedStep, 'step' | 'as'>): string =>
+  findStep(step)?.kind === null ? `${step} ${as}` : step;
+
+const namesOf = ({ step, as }: PlacedStep): Pick<OrderPlace, 'step' | 'as'> =>
+  as === undefined ? { step } : { step, as };
+
+const sameName = (at: OrderPlace, as: string | undefined): OrderProblem =>
+  as === undefined
+    ? fieldProblem(at, 'order.step.needs-as')
+    : fieldProblem({ ...at, path: [...at.path, 'as'] }, 'order.step.as-twice', { as });
 
 function unknownStep(at: OrderPlace, found: string): OrderProblem {
   const known = DESIGN_STEPS.map((step) => step.id);

@@ -23,6 +23,8 @@ export interface OrderPlace {
   readonly path: OrderPath;
   /** The design step that the path leads into. */
   readonly step?: string;
+  /** Her name for it, where it may stand several times. */
+  readonly as?: string;
 }
 
 /** A problem with one field. `code` is a key of the core catalogue, checked by the compiler. */
@@ -46,10 +48,10 @@ const CHILD_FIELD: WordKey = 'order.problem.child-field';
 const ORDER: WordKey = 'order.field.order';
 
 /** The field itself, or the group it lies in where the maker has no word for it. */
-function nearestField({ path, step }: OrderPlace): Saying | null {
+function nearestField({ path, step, as }: OrderPlace): Saying | null {
   const child = path[0] === 'children' && typeof path[1] === 'number' ? 2 : 0;
   for (let length = path.length; length > child; length--) {
-    const field = fieldSaying(path.slice(0, length), step ?? null);
+    const field = fieldSaying(path.slice(0, length), step === undefined ? null : { step, as });
     if (field !== null) return field;
   }
   return null;

@@ -84,9 +84,11 @@ function placesIn(raw: object, names: readonly string[]): (path: OrderPath) => O
     const [head, index] = path;
     const child = head === 'children' && typeof index === 'number' ? (names[index] ?? null) : null;
     const after = path.lastIndexOf('dress');
-    const step =
-      after < 0 || path.length <= after + 2 ? undefined : valueAt(raw, [...path.slice(0, after + 2), 'step']);
-    return typeof step === 'string' ? { child, path, step } : { child, path };
+    const inStep = (field: string): unknown =>
+      after < 0 || path.length <= after + 2 ? undefined : valueAt(raw, [...path.slice(0, after + 2), field]);
+    const [step, as] = [inStep('step'), inStep('as')];
+    if (typeof step !== 'string') return { child, path };
+    return typeof as === 'string' ? { child, path, step, as } : { child, path, step };
   };
 }
 

@@ -103,8 +103,8 @@ const paperBlock = table({
   closingIncluded: v.optional(length),
 });
 
-/** A design step with its numbers; which numbers there are, the step itself says. */
-const step = v.objectWithRest({ step: text, off: v.optional(flag) }, scalar, 'table');
+/** A design step with its numbers; which numbers there are, the step itself says. `as` tells changes of one sort apart. */
+const step = v.objectWithRest({ step: text, as: v.optional(name), off: v.optional(flag) }, scalar, 'table');
 const MOST_STEPS = 40;
 
 const child = table({

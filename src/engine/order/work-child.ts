@@ -6,7 +6,7 @@ import { designDress } from '../design/index.ts';
 import type { ClothRole, Garment } from '../piece/index.ts';
 import type { Ruler } from '../units/index.ts';
 import type { Saying } from '../words/index.ts';
-import { bodyProblem, dressProblem } from './dress-problems.ts';
+import { bodyProblem, dressProblem, skippedFinding } from './dress-problems.ts';
 import type { Order, OrderChild } from './order.ts';
 import type { OrderProblem } from './problem.ts';
 import { clothOf } from './read-cloths.ts';
@@ -26,7 +26,7 @@ export interface ChildDress {
   readonly body: Body;
   readonly garment: Garment;
   readonly checks: readonly Check[];
-  /** What is worth a second look about her measurements. */
+  /** What is worth a second look about her measurements, and changes of the maker's that her dress does without. */
   readonly doubts: readonly Finding[];
   /** Null where rounding alone makes the dress impossible: then it can't be drawn by hand with this ruler. */
   readonly byHand: DressByHand | null;
@@ -64,20 +64,24 @@ export function workChild(order: Order, child: OrderChild): ChildResult {
       body,
       garment: exact.garment,
       checks: checkGarment(checkInput(order, body, exact.garment)),
-      doubts: completed.warnings.map((problem) => ({
-        code: problem.code,
-        level: problem.level,
-        say: problemSaying(problem, child.name),
-        todo: null,
-      })),
-      byHand: ruled.ok
-        ? {
-            draft: ruled.draft,
-            checks: checkGarment(checkInput(order, body, ruled.garment)).filter(({ code }) =>
-              FITS_TOGETHER.includes(code),
-            ),
-          }
-        : null,
+      doubts: [
+        ...completed.warnings.map((problem) => ({
+          code: problem.code,
+          level: problem.level,
+          say: problemSaying(problem, child.name),
+          todo: null,
+        })),
+        ...exact.skipped.map((change) => skippedFinding(child, change)),
+      ],
+      byHand:
+        ruled.ok && ruled.skipped.length === exact.skipped.length
+          ? {
+              draft: ruled.draft,
+              checks: checkGarment(checkInput(order, body, ruled.garment)).filter(({ code }) =>
+                FITS_TOGETHER.includes(code),
+              ),
+            }
+          : null,
     },
   };
 }

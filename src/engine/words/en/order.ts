@@ -67,6 +67,12 @@ export const order = {
   'order.step.unknown': 'there is no design step "{found}". The steps are: {known}.',
   'order.step.unknown.near': 'there is no design step "{found}". Is "{near}" meant?',
   'order.step.twice': 'it stands twice in the list. Put its numbers together in one line.',
+  'order.step.needs-as':
+    'it stands a second time. Give each of them a name of its own, for instance "as": "front point".',
+  'order.step.as-twice': 'two changes of this sort are called "{as}". Give one of them another name.',
+  'order.step.as-once': 'it stands once in a dress and needs no name. Take "as" out.',
+  'order.change-left-out':
+    'Her dress is drawn without this change. Give her other numbers for it, or switch it off for her.',
   'order.step.same-kind':
     '{first} and {second} cannot both be in one dress. Take one out, or give it "off": true.',
   'order.step.off-absent': "it is switched off, but the order's dress has no such step. Take the line out.",
@@ -135,6 +141,7 @@ export const order = {
   'order.field.dress.step': 'design step',
   'order.field.dress.off': 'switched off',
   'order.field.of-step': '{step}, {field}',
+  'order.field.named-step': '{step} "{as}"',
   'order.field.children': 'children',
   'order.field.name': 'name',
   'order.field.born': 'birthday',
@@ -208,6 +215,18 @@ export const order = {
     'Yes. With every length rounded to your ruler, the seams still agree, notches meet and pleats come out whole.',
   'order.hand.fits-not': 'Not everywhere. True these places before you add the allowances:',
 
+  'order.file.dress': 'the dress: front and back drawn flat, and what it is made of',
+  'order.dress.name': 'The dress',
+  'order.dress.head': '{size}. Drawn {day}.',
+  'order.dress.front': 'Front',
+  'order.dress.back': 'Back',
+  'order.dress.drawn':
+    'Drawn from the pieces that will be cut. Skirts and set-in sleeves are laid out to show their fullness.',
+  'order.dress.steps': 'What it is made of',
+  'order.dress.step': 'Part',
+  'order.dress.numbers': 'As the order says',
+  'order.dress.by-rule': 'by its rules',
+  'order.dress.footer': 'The dress - {child} - {day}',
   'order.file.pattern': 'pattern at true size on {format}; pages: {count}',
   'order.file.by-hand': 'how to draw the pattern by hand, step by step',
   'order.file.checks': 'what fits, what to look at, and the measurements',
