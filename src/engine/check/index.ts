@@ -1,6 +1,7 @@
 import { armholeRatio, armPasses } from './arm-passes.ts';
 import { armholeDepth } from './armhole-depth.ts';
 import { chestEase, waistEase } from './body-ease.ts';
+import { capEase } from './cap-ease.ts';
 import type { Check, CheckInput } from './check.ts';
 import { closingLongEnough } from './closing-long-enough.ts';
 import { cornersRunSmooth } from './corners-run-smooth.ts';
@@ -32,6 +33,7 @@ const RULES: readonly Rule[] = [
   neckClears,
   armPasses,
   armholeRatio,
+  capEase,
   chestEase,
   waistEase,
   armholeDepth,

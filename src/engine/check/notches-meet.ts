@@ -66,8 +66,10 @@ function sewnRange(join: Join, share: number, lengthB: number): (b: number) => r
       const ease = join.ease / share;
       return (b) => [b - Math.max(ease, 0), b - Math.min(ease, 0)];
     }
-    case 'gathered':
-      return (b) => exact(b / join.ratio);
+    case 'gathered': {
+      const gathers = lengthB - (join.plainEnd ?? 0);
+      return (b) => exact(Math.min(b, gathers) / join.ratio + Math.max(b - gathers, 0));
+    }
     case 'pleated': {
       const pleats = join.pleats / share;
       if (!Number.isInteger(pleats) || pleats < 1) {

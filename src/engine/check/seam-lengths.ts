@@ -12,7 +12,7 @@ export const seamLengths: Rule = (look) => look.garment.seams.map((seam) => chec
 
 function checkSeam(look: Look, seam: Seam): Check {
   const times = sewnTimes(look, seam);
-  const a = sideLength(look, seam.a) / times;
+  const a = sideLength(look, seam.a) / times - (seam.bareEnd ?? 0);
   const b = sideLength(look, seam.b) / times;
   const fit = fitOf(oneOf(seam.join, times), a, b);
   const off = Math.abs(fit.off);
@@ -73,7 +73,8 @@ function fitOf(join: Join, a: number, b: number): Fit {
       return plain(a + join.ease);
     case 'gathered': {
       // A share of the gathers: what is too much in the flat cloth shrinks with them.
-      const expected = join.ratio * a;
+      const plain = join.plainEnd ?? 0;
+      const expected = join.ratio * (a - plain) + plain;
       return {
         expected,
         tolerance: SEAM_AGREES * join.ratio,

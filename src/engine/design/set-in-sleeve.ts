@@ -1,16 +1,7 @@
-import { draftSleeve, type Half } from '../block/index.ts';
-import {
-  edgeLength,
-  findEdge,
-  type Garment,
-  type Notch,
-  type Piece,
-  pieceOf,
-  type Seam,
-  type SeamEdge,
-  withPiece,
-} from '../piece/index.ts';
-import { bodicePieces, bodicePieceWith, HALVES } from './bodice.ts';
+import { draftSleeve } from '../block/index.ts';
+import { edgeLength, type Piece } from '../piece/index.ts';
+import { armEdgeLength, openArmEdge } from './armhole-ring.ts';
+import { setSleeve } from './sleeve-seams.ts';
 import { cannot, defineStep, done, lengthParam } from './step.ts';
 
 /** A straight sleeve set into the armhole, its cap a little longer than the armhole. */
@@ -55,10 +46,9 @@ export const setInSleeve = defineStep({
     'draw.length': 'From the top of the cap measure down {length} and square the hem across.',
   },
   apply: ({ garment, body, bench }, values) => {
-    if (HALVES.some((half) => bodicePieceWith(garment, half, 'armhole') === undefined)) {
-      return cannot('set-in-sleeve.no-armhole');
-    }
-    const [frontArmhole, backArmhole] = [armholeLength(garment, 'front'), armholeLength(garment, 'back')];
+    if (openArmEdge(garment) !== 'armhole') return cannot('set-in-sleeve.no-armhole');
+    const frontArmhole = armEdgeLength(garment, 'front', 'armhole');
+    const backArmhole = armEdgeLength(garment, 'back', 'armhole');
     const width = bench.rounded(body.values.upperArmGirth.mm + values.armEase);
     const length = bench.rounded(values.length);
     const capEase = bench.rounded(values.capEase);
@@ -80,63 +70,6 @@ export const setInSleeve = defineStep({
       { length: { mm: length } },
       { lines: sleeve.edges.filter((edge) => edge.kind !== 'cap').map((edge) => edge.path) },
     );
-    return done(setIn(garment, sleeve, capEase));
+    return done(setSleeve(garment, sleeve, () => ({ kind: 'eased', ease: capEase })));
   },
 });
-
-const armholeEdges = (garment: Garment, half: Half): readonly SeamEdge[] =>
-  bodicePieces(garment, half)
-    .filter((piece) => findEdge(piece, 'armhole') !== undefined)
-    .map((piece) => ({ piece: piece.id, edge: 'armhole', times: 2 }));
-
-const armholeLength = (garment: Garment, half: Half): number =>
-  armholeEdges(garment, half).reduce(
-    (sum, { piece }) => sum + edgeLength(pieceOf(garment, piece), 'armhole'),
-    0,
-  );
-
-/** Cap notches lie as far from the underarm as those of the armhole: below them nothing is eased. */
-const NOTCH_FROM_UNDERARM = 0.45;
-
-function setIn(garment: Garment, sleeve: Piece, capEase: number): Garment {
-  const cap = (half: Half): Seam => ({
-    id: `sleeve-cap-${half}`,
-    name: 'sleeve-cap',
-    a: armholeEdges(garment, half),
-    b: [{ piece: 'sleeve', edge: `cap-${half}`, times: 2, reversed: half === 'back' }],
-    join: { kind: 'eased', ease: capEase },
-    smoothStart: false,
-    smoothEnd: false,
-  });
-  const underarm: Seam = {
-    id: 'sleeve-underarm',
-    name: 'sleeve-underarm',
-    a: [{ piece: 'sleeve', edge: 'underarm-front', times: 2 }],
-    b: [{ piece: 'sleeve', edge: 'underarm-back', times: 2, reversed: true }],
-    join: { kind: 'flat' },
-    smoothStart: true,
-    smoothEnd: true,
-  };
-  let dress = garment;
-  const onSleeve: Notch[] = [];
-  for (const half of HALVES) {
-    const lowest = armholeEdges(garment, half).at(-1);
-    if (lowest === undefined) continue;
-    const piece = pieceOf(dress, lowest.piece);
-    const length = edgeLength(piece, 'armhole');
-    const up = length * NOTCH_FROM_UNDERARM;
-    const style = half === 'front' ? 'single' : 'double';
-    const match = `sleeve-${half}`;
-    const capLength = edgeLength(sleeve, `cap-${half}`);
-    dress = withPiece(dress, {
-      ...piece,
-      notches: [...piece.notches, { edge: 'armhole', at: length - up, style, match }],
-    });
-    onSleeve.push({ edge: `cap-${half}`, at: half === 'front' ? capLength - up : up, style, match });
-  }
-  return {
-    ...dress,
-    pieces: [...dress.pieces, { ...sleeve, notches: onSleeve }],
-    seams: [...dress.seams, cap('front'), cap('back'), underarm],
-  };
-}

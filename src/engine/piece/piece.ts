@@ -39,6 +39,8 @@ export interface Edge {
   readonly name: EdgeName;
   readonly kind: EdgeKind;
   readonly path: Path;
+  /** Added outside the stitching line, mm, where the design asks for another allowance than the kind's own. */
+  readonly allowance?: number;
 }
 
 /** Which of the order's cloths a piece is cut from; the order says what each role is made of. */
@@ -80,7 +82,17 @@ export interface Notch {
  */
 export interface Marking {
   readonly brought?: number;
-  readonly kind: 'centre' | 'pleat-fold' | 'pleat-meet' | 'closing-end' | 'gather' | 'strip-line';
+  /** The length, mm, to which elastic draws a `gather` line. */
+  readonly drawnTo?: number;
+  readonly kind:
+    | 'centre'
+    | 'pleat-fold'
+    | 'pleat-meet'
+    | 'closing-end'
+    | 'gather'
+    | 'strip-line'
+    | 'button'
+    | 'buttonhole';
   readonly path: Path;
 }
 

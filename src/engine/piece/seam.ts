@@ -17,8 +17,8 @@ export type Join =
   | { readonly kind: 'flat' }
   /** Side b is longer (or, if negative, shorter) than side a by `ease`, worked in by hand or stretch. */
   | { readonly kind: 'eased'; readonly ease: number }
-  /** Side b is gathered to side a: b = ratio x a. */
-  | { readonly kind: 'gathered'; readonly ratio: number }
+  /** Side b is gathered to side a: b = ratio x a. The last `plainEnd` mm of each single seam lie flat, ungathered. */
+  | { readonly kind: 'gathered'; readonly ratio: number; readonly plainEnd?: number }
   /** Side b is pleated to side a: b = a + pleats x takeUp, a = pleats x spacing. */
   | {
       readonly kind: 'pleated';
@@ -69,6 +69,8 @@ export interface Seam {
   readonly a: readonly SeamEdge[];
   readonly b: readonly SeamEdge[];
   readonly join: Join;
+  /** The last part of side a, mm of each single seam, that side b does not reach: a sleeve that ends above the underarm. */
+  readonly bareEnd?: number;
   readonly smoothStart: boolean;
   readonly smoothEnd: boolean;
 }

@@ -148,6 +148,18 @@ export const checks = {
   'check.arm-passes.ok': 'The arm passes: the opening is {round} round, {ease} more than the arm.',
   'check.arm-passes.warn': 'The arm passes only just: the opening is {round} round, the arm {arm}.',
   'check.arm-passes.stop': 'The arm does not pass: the opening is {round} round, the arm {arm}.',
+  'check.cap-ease.ok': 'The sleeve cap has {ease} to ease in round each armhole, {most} at the most.',
+  'check.cap-ease.much':
+    'The sleeve cap has {ease} to ease in round each armhole; {most} is what sets well at this age.',
+  'check.cap-ease.much.todo':
+    'Take less cap ease, or choose a cloth that shrinks in under the iron, such as wool.',
+  'check.cap-ease.gathers':
+    'The sleeve cap has {ease} to ease in round each armhole, too much to lie smooth.',
+  'check.cap-ease.gathers.todo': 'Take {most} at the most, or choose a puff sleeve and gather the cap.',
+  'check.cap-ease.short': 'The sleeve cap is {ease} shorter than the armhole.',
+  'check.cap-ease.short.todo':
+    'Lengthen the cap: the bodice would have to be eased into the sleeve, which never sets.',
+
   'check.arm-passes.todo':
     'Make the opening round each arm {short} larger, by lowering the underarm or widening the sleeve.',
 

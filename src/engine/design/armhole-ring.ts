@@ -1,0 +1,66 @@
+import type { Half } from '../block/index.ts';
+import {
+  edgeLength,
+  findEdge,
+  type Garment,
+  type Notch,
+  pieceOf,
+  type SeamEdge,
+  withPiece,
+} from '../piece/index.ts';
+import { bodicePieces, HALVES } from './bodice.ts';
+
+/** The edge of the bodice that goes round the arm: the block's armhole, or the straight edge of a drop shoulder. */
+export type ArmEdgeName = 'armhole' | 'sleeve-edge';
+
+/** The edges of one half round the arm, from the shoulder down to the underarm; a yoke may have cut them in two. */
+export const armEdges = (garment: Garment, half: Half, name: ArmEdgeName): readonly SeamEdge[] =>
+  bodicePieces(garment, half)
+    .filter((piece) => findEdge(piece, name)?.kind === 'armhole')
+    .map((piece) => ({ piece: piece.id, edge: name, times: 2 }));
+
+/** Which edge something can be sewn to round the arm; null where the bodice itself ends in a cap or a sleeve. */
+export function openArmEdge(garment: Garment): ArmEdgeName | null {
+  const has = (name: ArmEdgeName): boolean =>
+    HALVES.every((half) => armEdges(garment, half, name).length > 0);
+  if (has('armhole')) return 'armhole';
+  return has('sleeve-edge') ? 'sleeve-edge' : null;
+}
+
+export const armEdgeLength = (garment: Garment, half: Half, name: ArmEdgeName): number =>
+  armEdges(garment, half, name).reduce(
+    (sum, { piece }) => sum + edgeLength(pieceOf(garment, piece), name),
+    0,
+  );
+
+/** The whole ring of one arm as a side of a seam: from the underarm up the front and down the back. */
+export const armRing = (garment: Garment, name: ArmEdgeName): readonly SeamEdge[] => [
+  ...armEdges(garment, 'front', name)
+    .toReversed()
+    .map((edge) => ({ ...edge, reversed: true })),
+  ...armEdges(garment, 'back', name),
+];
+
+/** One notch on fronts, two on backs (common practice, no source). */
+export const notchStyle = (half: Half): Notch['style'] => (half === 'front' ? 'single' : 'double');
+
+/** Puts a notch on the arm edge of one half, this far below the shoulder. */
+export function notchArmEdge(
+  garment: Garment,
+  half: Half,
+  name: ArmEdgeName,
+  fromShoulder: number,
+  match: string,
+): Garment {
+  let left = fromShoulder;
+  for (const { piece: id } of armEdges(garment, half, name)) {
+    const piece = pieceOf(garment, id);
+    const length = edgeLength(piece, name);
+    if (left <= length) {
+      const notch: Notch = { edge: name, at: left, style: notchStyle(half), match };
+      return withPiece(garment, { ...piece, notches: [...piece.notches, notch] });
+    }
+    left -= length;
+  }
+  throw new Error(`A notch ${fromShoulder} mm down the ${half} lies beyond the underarm.`);
+}
