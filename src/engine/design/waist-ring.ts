@@ -1,8 +1,12 @@
+import { pathBounds } from '../geometry/index.ts';
 import {
+  type Edge,
   edgeLength,
   findEdge,
   type Garment,
+  opensBack,
   type Piece,
+  pieceOf,
   type Seam,
   type SeamEdge,
   withPiece,
@@ -11,9 +15,10 @@ import { bodicePieces } from './bodice.ts';
 
 /** The bodice's waist, from the centre back once round to the centre back, as it is drawn on the two halves. */
 export interface WaistRing {
-  readonly front: Piece;
-  readonly back: Piece;
-  /** Waist edge of half the front and half the back, mm. */
+  /** The waist of half the front and of half the back, edge by edge from the side to the centre. */
+  readonly front: readonly SeamEdge[];
+  readonly back: readonly SeamEdge[];
+  /** Length of half the front and half the back, mm; what darts and seams take out is not in it. */
   readonly frontHalf: number;
   readonly backHalf: number;
   /** The whole ring as one side of a seam. */
@@ -21,53 +26,71 @@ export interface WaistRing {
 }
 
 export function waistRing(garment: Garment, layer: 'shell' | 'lining' = 'shell'): WaistRing | null {
-  const withWaist = (half: 'front' | 'back'): Piece | undefined =>
-    bodicePieces(garment, half, layer).find((piece) => findEdge(piece, 'waist') !== undefined);
-  const [front, back] = [withWaist('front'), withWaist('back')];
-  if (front === undefined || back === undefined) return null;
-  const once = (piece: Piece, reversed: boolean): SeamEdge => ({
-    piece: piece.id,
-    edge: 'waist',
-    times: 1,
-    reversed,
-  });
+  const [front, back] = [halfWaist(garment, 'front', layer), halfWaist(garment, 'back', layer)];
+  if (front.length === 0 || back.length === 0) return null;
+  const toSide = (half: readonly SeamEdge[]): readonly SeamEdge[] =>
+    half.map((edge) => ({ ...edge, reversed: true })).toReversed();
   return {
     front,
     back,
-    frontHalf: edgeLength(front, 'waist'),
-    backHalf: edgeLength(back, 'waist'),
-    side: [once(back, true), once(front, false), once(front, true), once(back, false)],
+    frontHalf: lengthOf(garment, front),
+    backHalf: lengthOf(garment, back),
+    side: [...toSide(back), ...front, ...toSide(front), ...back],
   };
 }
+
+/** The waist edges of a half from the side to the centre. Pieces cut from one half share its coordinates. */
+function halfWaist(garment: Garment, half: 'front' | 'back', layer: 'shell' | 'lining'): readonly SeamEdge[] {
+  const found = bodicePieces(garment, half, layer).flatMap((piece) =>
+    piece.edges.filter((edge) => edge.kind === 'waist').map((edge) => ({ piece, edge })),
+  );
+  return found
+    .toSorted((p, q) => outerEnd(q.edge) - outerEnd(p.edge))
+    .map(({ piece, edge }) => ({ piece: piece.id, edge: edge.name, times: 1, reversed: false }));
+}
+
+const outerEnd = (edge: Edge): number => pathBounds(edge.path).maxX;
+
+const lengthOf = (garment: Garment, edges: readonly SeamEdge[]): number =>
+  edges.reduce((sum, { piece, edge }) => sum + edgeLength(pieceOf(garment, piece), edge), 0);
 
 /** Seam allowances at the two sides of a width of cloth that a skirt leaves room for, mm together. */
 export const JOIN_ROOM = 50;
 
+/** The pieces of a half that reach the centre: the yoke, if there is one, and the rest, but no side panel. */
+const centreParts = (garment: Garment, half: 'front' | 'back'): readonly Piece[] =>
+  bodicePieces(garment, half).filter((piece) => findEdge(piece, 'centre') !== undefined);
+
 /** How far the closing runs below the waist seam; null when the back has no closing. */
 export function closingBelowWaist(garment: Garment): number | null {
-  if (garment.closing === null) return null;
-  const onBodice = bodicePieces(garment, 'back').reduce((sum, piece) => sum + edgeLength(piece, 'centre'), 0);
+  if (!opensBack(garment.closing)) return null;
+  const onBodice = centreParts(garment, 'back').reduce((sum, piece) => sum + edgeLength(piece, 'centre'), 0);
   return Math.max(0, garment.closing.openingLength - onBodice);
 }
 
 /** Notches half-way along the waist of each half, for what is gathered to it. */
 export function notchWaist(garment: Garment, ring: WaistRing, prefix: string): Garment {
-  const notched = (piece: Piece, half: 'front' | 'back', length: number): Piece => ({
-    ...piece,
-    notches: [
-      ...piece.notches,
-      {
-        edge: 'waist',
-        at: length / 2,
-        style: half === 'front' ? 'single' : 'double',
-        match: `${prefix}-waist-${half}`,
-      },
-    ],
-  });
-  return withPiece(
-    withPiece(garment, notched(ring.front, 'front', ring.frontHalf)),
-    notched(ring.back, 'back', ring.backHalf),
-  );
+  const front = notchHalf(garment, ring.front, 'single', `${prefix}-waist-front`);
+  return notchHalf(front, ring.back, 'double', `${prefix}-waist-back`);
+}
+
+function notchHalf(
+  garment: Garment,
+  edges: readonly SeamEdge[],
+  style: 'single' | 'double',
+  match: string,
+): Garment {
+  let left = lengthOf(garment, edges) / 2;
+  for (const edge of edges) {
+    const piece = pieceOf(garment, edge.piece);
+    const length = edgeLength(piece, edge.edge);
+    if (left <= length) {
+      const notches = [...piece.notches, { edge: edge.edge, at: left, style, match }];
+      return withPiece(garment, { ...piece, notches });
+    }
+    left -= length;
+  }
+  return garment;
 }
 
 /** The centre back seam of a part whose two halves mirror each other: closed, or open for the closing. */
