@@ -88,6 +88,7 @@ export function allowanceOf(piece: Piece, edge: Edge, bagged: boolean, own: OwnA
   const standard = piece.layer === 'lining' && kind === 'hem' ? LINING_HEM : ALLOWANCES[kind];
   const allowance =
     own.edges?.find((e) => e.piece === piece.id && e.edge === edge.name)?.allowance ??
+    (bagged ? undefined : edge.allowance) ??
     own.cloth?.[piece.cloth]?.[kind] ??
     own.table?.[kind] ??
     standard;
