@@ -15,6 +15,7 @@ import { say, type WordKey } from '../words/index.ts';
 import { type ChildReport, checkOrder, mustNotBeCut, type OrderReport } from './check-order.ts';
 import { checkPages, partyCheckPages } from './check-pages.ts';
 import { markedNotToCut } from './cut-dress.ts';
+import { dressPages } from './dress-pages.ts';
 import { distinctFileNames, safeFileName } from './file-names.ts';
 import { handPages } from './hand-pages.ts';
 import { type LaidCloths, layCloths } from './lay-cloths.ts';
@@ -155,6 +156,7 @@ function childPapers(desk: Desk, report: ChildReport, folder: string): ChildPape
   };
   const told = (key: WordKey, values = {}): string => say(key, values, ink.units);
 
+  add('the-dress.pdf', told('order.file.dress'), dressPages(report.dress, paper, ink, day));
   const size = pieces[0]?.label.size ?? '';
   for (const format of order.papers) {
     const job = { pieces, child: name, size, date: day, paper: format, printer: order.printer, ink };

@@ -6,6 +6,7 @@ export { patternSheets } from './pattern-sheets.ts';
 export { drawPiece } from './piece-drawing.ts';
 export { type PrinterError, printerProblem } from './printer.ts';
 export type * from './scene.ts';
+export { sketchFigure } from './sketch-figure.ts';
 export { FILL_GREYS, LINE_STYLES, type LineName } from './styles.ts';
 export { pageSvg, piecePage } from './svg.ts';
 export { type FlowBlock, flowPages } from './text-pages.ts';

@@ -250,6 +250,10 @@ export const order = {
   'order.readme.counts':
     'Checks: {stops} to mend before cutting, {warnings} to look at, {notes} worth knowing.',
   'order.readme.zip': 'Zip to buy: {kind}, {length} or longer.',
+  'order.readme.buttons': 'Buttons to buy: {count}, {diameter} mm across.',
+  'order.readme.lacing': 'Cord to buy for the lacing: {length}.',
+  'order.readme.studs': 'Press studs to buy: {count}.',
+  'order.zip.lapped-zip': 'lapped',
   'order.zip.centred-zip': 'centred',
   'order.zip.concealed-zip': 'concealed',
   'order.readme.folder': 'In the folder "{folder}":',
