@@ -54,8 +54,11 @@ const textPage = (...texts: readonly string[]): Page =>
 
 /** The largest grey field of a page: the 100 mm test square. */
 function greySquare(page: ReadPage) {
-  const fills = page.paths.filter((path) => path.painted === 'fill').map((path) => boxOf(path.runs.flat()));
-  return fills.reduce((a, b) => (b.maxX - b.minX > a.maxX - a.minX ? b : a));
+  const fills = page.paths
+    .filter((path) => path.painted === 'fill' && path.runs.length > 0)
+    .map((path) => boxOf(path.runs.flat()));
+  const area = (box: (typeof fills)[number]): number => (box.maxX - box.minX) * (box.maxY - box.minY);
+  return fills.reduce((a, b) => (area(b) > area(a) ? b : a));
 }
 
 describe('page sizes, read by PDF.js', () => {

@@ -1,5 +1,5 @@
 import type { Bounds, Point } from '../geometry/index.ts';
-import { boxAround, polygonContains, runMeetsBox } from './runs.ts';
+import { polygonContains, runMeetsBox } from './runs.ts';
 
 /** A block of text as it will lie on the piece: size along and down, before it is turned. */
 export interface BlockSize {
@@ -21,30 +21,38 @@ const SEARCH_STEP = 4;
 const SEARCH_STEPS = 40;
 
 /**
- * The middle of a place for the block that lies inside the outline and touches no line, nearest to the wished
- * place; null if there is none. `upright` blocks read along x, the others up the page (turned by -90 degrees).
+ * The middle of a place for the block that lies inside the outline, touches no line and is allowed, nearest to the
+ * wished place; null if there is none. `upright` blocks read along x, the others up the page (turned by -90 degrees).
+ * It is looked for within `room`.
  */
-export function freePlace(ground: Ground, block: BlockSize, upright: boolean, wished: Point): Point | null {
+export function freePlace(
+  ground: Ground,
+  block: BlockSize,
+  upright: boolean,
+  wished: Point,
+  room: Bounds,
+  isAllowed: (box: Bounds) => boolean,
+): Point | null {
   const halfWidth = (upright ? block.width : block.height) / 2 + CLEARANCE;
   const halfHeight = (upright ? block.height : block.width) / 2 + CLEARANCE;
-  const box = boxAround(ground.outline);
   const blockAt = (p: Point): Bounds => ({
     minX: p.x - halfWidth,
     minY: p.y - halfHeight,
     maxX: p.x + halfWidth,
     maxY: p.y + halfHeight,
   });
-  if (isFree(ground, blockAt(wished))) return wished;
+  const isGood = (p: Point): boolean => isAllowed(blockAt(p)) && isFree(ground, blockAt(p));
+  if (isGood(wished)) return wished;
   const places: { readonly at: Point; readonly away: number }[] = [];
-  const stepX = Math.max(SEARCH_STEP, (box.maxX - box.minX) / SEARCH_STEPS);
-  const stepY = Math.max(SEARCH_STEP, (box.maxY - box.minY) / SEARCH_STEPS);
-  for (let x = box.minX + halfWidth; x <= box.maxX - halfWidth; x += stepX) {
-    for (let y = box.minY + halfHeight; y <= box.maxY - halfHeight; y += stepY) {
+  const stepX = Math.max(SEARCH_STEP, (room.maxX - room.minX) / SEARCH_STEPS);
+  const stepY = Math.max(SEARCH_STEP, (room.maxY - room.minY) / SEARCH_STEPS);
+  for (let x = room.minX + halfWidth; x <= room.maxX - halfWidth; x += stepX) {
+    for (let y = room.minY + halfHeight; y <= room.maxY - halfHeight; y += stepY) {
       places.push({ at: { x, y }, away: Math.hypot(x - wished.x, y - wished.y) });
     }
   }
   places.sort((p, q) => p.away - q.away);
-  return places.find(({ at }) => isFree(ground, blockAt(at)))?.at ?? null;
+  return places.find(({ at }) => isGood(at))?.at ?? null;
 }
 
 /** Whether a box lies wholly inside the outline and no obstacle runs through it. */

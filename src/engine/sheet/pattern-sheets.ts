@@ -7,13 +7,16 @@ import { shifted } from './drawn.ts';
 import type { Placement } from './fill-sheet.ts';
 import { type FrontFacts, frontHead, pieceList } from './front-block.ts';
 import { frontPages, type Placed } from './front-page.ts';
+import { homeOf } from './lettering.ts';
 import { type Paper, printableSize } from './paper-format.ts';
 import { drawPiece } from './piece-drawing.ts';
 import { drawnForPrinter, type PrinterError } from './printer.ts';
 import { boxAround } from './runs.ts';
 import { type Ink, type Mark, type Page, turnedFrame } from './scene.ts';
-import { stepX, stepY, type Tile, type TileGrid, tilesOfShape } from './tile-cover.ts';
+import { FOOT_HEIGHT } from './tile-captions.ts';
+import { type Tile, type TileGrid, tilesOfShape } from './tile-cover.ts';
 import { joinsOf, type PlacedPiece, standsOn, tileCorner, tilePage } from './tile-pages.ts';
+import { wordsBox } from './words-box.ts';
 
 /** One child's pieces to be printed at true size. */
 export interface PatternJob {
@@ -96,33 +99,40 @@ function placedPiece(
 ): PlacedPiece {
   if (shape === undefined || placement === undefined) throw new Error('Every piece has a place.');
   const points = shape.map((p) => onSheet(placement, p));
-  const joins = joinLines(boxAround(points), grid).map((run) => run.map((p) => fromSheet(placement, p)));
+  const tiles = tilesOfShape(points, grid, printed);
+  const windows = tiles.map((tile) => windowOnPiece(tile, grid, placement));
+  const clear = tiles.map((tile) => windowOnPiece(tile, grid, placement, FOOT_HEIGHT));
+  const { marks, words } = drawPiece(piece, ink, { turns: placement.turns, windows, clear });
   const frame = turnedFrame(placement.turns, placement.shift);
   return {
     title: piece.label.title,
-    group: { kind: 'group', frame, clip: null, marks: drawPiece(piece, ink, joins).marks },
+    frame,
+    marks,
+    words: words.map((lines) => {
+      const box = wordsBox(lines, ink.measure);
+      const home = homeOf(windows, box);
+      return {
+        lines,
+        box: boxAround([
+          onSheet(placement, { x: box.minX, y: box.minY }),
+          onSheet(placement, { x: box.maxX, y: box.maxY }),
+        ]),
+        home: home === null ? null : (tiles[windows.indexOf(home)] ?? null),
+      };
+    }),
     outline: pathMap(piece.cuttingLine, frame),
     points,
-    tiles: tilesOfShape(points, grid, printed),
+    tiles,
   };
 }
 
-/** The lines on the large sheet along which two pages meet, as far as they cross a box. */
-function joinLines(box: Bounds, grid: TileGrid): readonly (readonly Point[])[] {
-  const lines: Point[][] = [];
-  for (let x = Math.ceil(box.minX / stepX(grid)) * stepX(grid); x <= box.maxX; x += stepX(grid)) {
-    lines.push([
-      { x, y: box.minY },
-      { x, y: box.maxY },
-    ]);
-  }
-  for (let y = Math.ceil(box.minY / stepY(grid)) * stepY(grid); y <= box.maxY; y += stepY(grid)) {
-    lines.push([
-      { x: box.minX, y },
-      { x: box.maxX, y },
-    ]);
-  }
-  return lines;
+/** The window of a page in a piece's own coordinates, without a strip at its foot. */
+function windowOnPiece(tile: Tile, grid: TileGrid, placement: Placement, foot = 0): Bounds {
+  const { x, y } = tileCorner(tile, grid);
+  return boxAround([
+    fromSheet(placement, { x, y }),
+    fromSheet(placement, { x: x + grid.width, y: y + grid.height - foot }),
+  ]);
 }
 
 function tilePages(

@@ -70,16 +70,38 @@ describe('the label', () => {
     expect(said).toContain('Knot of the bow at the back');
   });
 
-  test('keeps off the joins of the paper where it can', () => {
+  describe('on pages that part the piece', () => {
     const front = bodiceFront();
-    const join = [
-      { x: 0, y: front.labelAt.y },
-      { x: 300, y: front.labelAt.y },
+    const [above, below] = [
+      { minX: -50, minY: -50, maxX: 300, maxY: front.labelAt.y + 5 },
+      { minX: -50, minY: front.labelAt.y - 5, maxX: 300, maxY: 500 },
     ];
-    const marks = drawPiece(front, ink, [join]).marks.flatMap((mark) => (mark.kind === 'text' ? [mark] : []));
-    for (const mark of marks.filter((m) => !/^\d/.test(m.text))) {
-      const ys = corners(mark).map((corner) => corner.y);
-      expect(Math.min(...ys) > front.labelAt.y || Math.max(...ys) < front.labelAt.y).toBe(true);
+    const drawing = drawPiece(front, ink, { turns: 0, windows: [above, below], clear: [above, below] });
+    const wholeOn = (lines: readonly TextMark[], page: typeof above): boolean =>
+      lines.flatMap(corners).every(({ y }) => y >= page.minY && y <= page.maxY);
+
+    test('every wording is whole on one of them', () => {
+      expect(drawing.words.length).toBeGreaterThan(5);
+      for (const lines of drawing.words) expect(wholeOn(lines, above) || wholeOn(lines, below)).toBe(true);
+    });
+
+    test('the page without the label has the name', () => {
+      const named = drawing.words.filter((lines) =>
+        lines
+          .map(({ text }) => text)
+          .join(' ')
+          .includes('Front bodice'),
+      );
+      expect(named).toHaveLength(2);
+      for (const page of [above, below]) expect(named.some((lines) => wholeOn(lines, page))).toBe(true);
+    });
+  });
+
+  test.each([0, 1, 2, 3] as const)('is not upside down after %i quarter turns', (turns) => {
+    const pieces = dressOf().map((piece) => drawPiece(piece, ink, { turns, windows: [], clear: [] }));
+    for (const mark of pieces.flatMap(({ words }) => words.flat())) {
+      const onPaper = ((mark.turn + 90 * turns) * Math.PI) / 180;
+      expect(Math.cos(onPaper), mark.text).toBeGreaterThanOrEqual(-0.01);
     }
   });
 });

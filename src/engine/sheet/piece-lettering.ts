@@ -13,30 +13,14 @@ import {
   pathLength,
   pathStart,
   scale,
-  type Vector,
 } from '../geometry/index.ts';
 import type { Grain, Marking } from '../piece/index.ts';
 import { formatLength } from '../units/index.ts';
 import { say, type WordKey } from '../words/index.ts';
-import { type Ground, isFree } from './label-place.ts';
+import { isOnOnePage, type Lettering, lineOfText, turnedCorners, writeAlong } from './lettering.ts';
 import { boxAround } from './runs.ts';
-import type { Ink, Mark } from './scene.ts';
 import { arrowHead, strokeLine } from './shapes.ts';
-import { SMALLEST_TEXT, textMark } from './text.ts';
-
-/**
- * The writing on one piece while it is being set: whatever is written becomes an obstacle for what comes after,
- * so that no two words lie on each other.
- */
-export interface Lettering {
-  readonly ink: Ink;
-  /** The stitching line, as points. */
-  readonly outline: readonly Point[];
-  readonly obstacles: (readonly Point[])[];
-  /** Where two sheets of paper meet: to be kept free of words if there is room elsewhere. */
-  readonly joins: readonly (readonly Point[])[];
-  readonly marks: Mark[];
-}
+import { SMALLEST_TEXT } from './text.ts';
 
 const WORD_SIZE = 4;
 const FOLD_WORD_SIZE = 5;
@@ -68,11 +52,11 @@ export function foldBracket(lettering: Lettering, fold: Path): void {
   }
   lettering.obstacles.push([feet[0], from, to, feet[1]]);
   const words = say('paper.piece.fold', {}, lettering.ink.units);
-  for (const joins of [lettering.joins, []]) {
+  for (const windows of [lettering.windows, []]) {
     for (const share of PLACES_ALONG) {
       const foot = add(between(from, to, share), scale(inwards, BESIDE));
       if (
-        writeAlong({ ...lettering, joins }, words, foot, along, inwards, FOLD_WORD_SIZE, length - 2 * inset)
+        writeAlong({ ...lettering, windows }, words, foot, along, inwards, FOLD_WORD_SIZE, length - 2 * inset)
       )
         return;
     }
@@ -86,6 +70,8 @@ const MARKING_WORDS = {
   'closing-end': 'paper.piece.closing-end',
   gather: 'paper.piece.gather',
   'strip-line': 'paper.piece.strip-line',
+  button: 'paper.piece.button',
+  buttonhole: 'paper.piece.buttonhole',
 } as const satisfies Record<Marking['kind'], WordKey>;
 
 /** Writes beside each marking what it is; words that find no free place are left out, the line speaks by its dash. */
@@ -105,12 +91,12 @@ const PLACES_ALONG = [0.5, 0.3, 0.7, 0.15, 0.85];
 
 function writeBeside(lettering: Lettering, path: Path, words: string): void {
   const length = pathLength(path);
-  for (const joins of [lettering.joins, []]) {
+  for (const windows of [lettering.windows, []]) {
     for (const share of PLACES_ALONG) {
       const { point: at, tangent } = pathAt(path, length * share);
       for (const side of [outward(tangent), scale(outward(tangent), -1)]) {
         const foot = add(at, scale(side, BESIDE));
-        if (writeAlong({ ...lettering, joins }, words, foot, tangent, side, WORD_SIZE, length)) return;
+        if (writeAlong({ ...lettering, windows }, words, foot, tangent, side, WORD_SIZE, length)) return;
       }
     }
   }
@@ -131,54 +117,6 @@ function writeBeyond(lettering: Lettering, path: Path, words: string): void {
   }
 }
 
-/**
- * Writes a word along a direction, its near edge at `foot`, growing towards `side`. Returns false and writes nothing
- * if it is longer than `room` or would lie on a line, on other words or outside the piece.
- */
-function writeAlong(
-  lettering: Lettering,
-  words: string,
-  foot: Point,
-  along: Vector,
-  side: Vector,
-  size: number,
-  room: number,
-): boolean {
-  const width = lettering.ink.measure.width(words, size, 'regular');
-  if (width > room) return false;
-  const middle = add(foot, scale(side, size / 2));
-  const corners = turnedCorners(middle, along, width, size);
-  const box = boxAround(corners);
-  if (!isFree(withJoins(lettering), box)) return false;
-  lettering.marks.push(lineOfText(words, middle, along, size));
-  lettering.obstacles.push(corners);
-  return true;
-}
-
-/** What words must not touch, the joins of the paper among it. */
-export function withJoins({ outline, obstacles, joins }: Lettering): Ground {
-  return { outline, obstacles: [...obstacles, ...joins] };
-}
-
-/** Text centred on a point along a direction, never upside down. */
-function lineOfText(words: string, middle: Point, along: Vector, size: number): Mark {
-  const angle = (Math.atan2(along.y, along.x) * 180) / Math.PI;
-  const turn = angle > 89.9 ? angle - 180 : angle <= -90.1 ? angle + 180 : angle;
-  const radians = (turn * Math.PI) / 180;
-  const down = { x: -Math.sin(radians), y: Math.cos(radians) };
-  return textMark(words, add(middle, scale(down, size * CAP_MIDDLE)), { size, align: 'centre', turn });
-}
-
-/** From the middle of the letters down to their baseline, as a share of the size (half the cap height). */
-const CAP_MIDDLE = 0.35;
-
-function turnedCorners(middle: Point, along: Vector, width: number, height: number): readonly Point[] {
-  const across = outward(along);
-  const corner = (u: number, v: number): Point =>
-    add(middle, add(scale(along, (u * width) / 2), scale(across, (v * height) / 2)));
-  return [corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1), corner(-1, -1)];
-}
-
 /** An allowance narrower than this has no room for a figure, mm. */
 const NARROWEST_WITH_FIGURE = 5;
 
@@ -192,14 +130,16 @@ export function writeAllowances(lettering: Lettering, cut: CutPiece): void {
     const width = lettering.ink.measure.width(words, size, 'regular');
     const length = pathLength(edge.path);
     if (length < width * 1.6) continue;
-    for (const share of PLACES_ALONG) {
+    const places = PLACES_ALONG.map((share) => {
       const { point: on, tangent } = pathAt(edge.path, length * share);
       const middle = add(on, scale(outward(tangent), allowance / 2));
-      const box = boxAround(turnedCorners(middle, tangent, width, size));
-      if (cut.notches.some((notch) => near(notch.from, box) || near(notch.to, box))) continue;
-      lettering.marks.push(lineOfText(words, middle, tangent, size));
-      break;
-    }
+      const corners = turnedCorners(middle, tangent, width, size);
+      return { middle, tangent, corners, box: boxAround(corners) };
+    }).filter(({ box }) => !cut.notches.some((notch) => near(notch.from, box) || near(notch.to, box)));
+    const best = places.find(({ box }) => isOnOnePage(lettering.windows, box)) ?? places[0];
+    if (best === undefined) continue;
+    lettering.words.push([lineOfText(lettering, words, best.middle, best.tangent, size)]);
+    lettering.obstacles.push(best.corners);
   }
 }
 

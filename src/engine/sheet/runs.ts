@@ -64,3 +64,34 @@ function segmentMeetsBox(a: Point, b: Point, box: Bounds): boolean {
   }
   return true;
 }
+
+/** The part of a closed run of points inside a box (Sutherland and Hodgman, 1974); bridges along its sides may stay. */
+export function clippedToBox(polygon: readonly Point[], box: Bounds): readonly Point[] {
+  const sides: readonly [axis: 'x' | 'y', at: number, sign: 1 | -1][] = [
+    ['x', box.minX, 1],
+    ['x', box.maxX, -1],
+    ['y', box.minY, 1],
+    ['y', box.maxY, -1],
+  ];
+  return sides.reduce((points, [axis, at, sign]) => clippedToSide(points, axis, at, sign), polygon);
+}
+
+function clippedToSide(
+  points: readonly Point[],
+  axis: 'x' | 'y',
+  at: number,
+  sign: 1 | -1,
+): readonly Point[] {
+  const depth = (p: Point): number => sign * (p[axis] - at);
+  const kept: Point[] = [];
+  let before = points.at(-1);
+  for (const p of points) {
+    if (before !== undefined && depth(before) >= 0 !== depth(p) >= 0) {
+      const share = depth(before) / (depth(before) - depth(p));
+      kept.push({ x: before.x + share * (p.x - before.x), y: before.y + share * (p.y - before.y) });
+    }
+    if (depth(p) >= 0) kept.push(p);
+    before = p;
+  }
+  return kept;
+}

@@ -1,15 +1,25 @@
-import type { Path, Point } from '../geometry/index.ts';
+import type { Affine, Bounds, Path, Point } from '../geometry/index.ts';
 import type { Paper } from './paper-format.ts';
-import type { GroupMark, Ink, Mark, Page } from './scene.ts';
-import { arrowHead, boxAt, crossMark, rectanglePath, stroke, strokeLine } from './shapes.ts';
-import { clippedText, textMark } from './text.ts';
+import type { Ink, Mark, Page, TextMark } from './scene.ts';
+import { boxAt, crossMark, rectanglePath, stroke, strokeLine } from './shapes.ts';
+import { footCaption, neighbourCaption, type Shown, type Side } from './tile-captions.ts';
 import { stepX, stepY, type Tile, type TileGrid } from './tile-cover.ts';
+
+/** One wording of a piece, with its box on the large sheet. */
+export interface PlacedWords {
+  readonly lines: readonly TextMark[];
+  readonly box: Bounds;
+  /** The page that shows it whole; the others leave it out, as half-letters read as dirt. */
+  readonly home: Tile | null;
+}
 
 /** A piece where it lies on the large sheet. */
 export interface PlacedPiece {
   readonly title: string;
-  /** The drawing, in a frame that turns and shifts it. */
-  readonly group: GroupMark;
+  /** The frame that turns and shifts the drawing. */
+  readonly frame: Affine;
+  readonly marks: readonly Mark[];
+  readonly words: readonly PlacedWords[];
   /** The cutting line on the large sheet, as a path and as straight runs. */
   readonly outline: Path;
   readonly points: readonly Point[];
@@ -17,8 +27,18 @@ export interface PlacedPiece {
   readonly tiles: readonly Tile[];
 }
 
+const sameTile = (a: Tile, b: Tile): boolean => a.column === b.column && a.row === b.row;
+
 export const standsOn = (piece: PlacedPiece, tile: Tile): boolean =>
-  piece.tiles.some((t) => t.column === tile.column && t.row === tile.row);
+  piece.tiles.some((t) => sameTile(t, tile));
+
+const isWrittenOn = ({ home }: PlacedWords, tile: Tile): boolean => home === null || sameTile(home, tile);
+
+/** The drawing of a piece as one page shows it, on the large sheet. */
+function drawnOn({ frame, marks, words }: PlacedPiece, tile: Tile): Mark {
+  const elsewhere = new Set<Mark>(words.filter((w) => !isWrittenOn(w, tile)).flatMap(({ lines }) => lines));
+  return { kind: 'group', frame, clip: null, marks: marks.filter((mark) => !elsewhere.has(mark)) };
+}
 
 /** Rows are letters, columns numbers: B3 is the third page of the second row. */
 export function tileName(tile: Tile): string {
@@ -103,17 +123,13 @@ export interface PageFacts {
   readonly about: string;
 }
 
-/** Marks that belong to the page rather than to the pieces, and their places in the window, mm. */
+/** Crosses where pages are joined: their size, and how far they stand from the corners of the window, mm. */
 const CROSS_ARM = 5;
 const CROSS_INSET = 18;
-const NEIGHBOUR = 4;
-const PLACE_NAME = 8;
-const FOOT_TEXT = 3.2;
-const FOOT_FROM = 44;
 
 /** One page: its window on the large sheet, with all that helps to join it, inside the printable area. */
 export function tilePage(facts: PageFacts, paper: Paper, grid: TileGrid, ink: Ink): Page {
-  const { tile, height } = facts;
+  const { tile, height, pieces } = facts;
   const { margin } = paper;
   const inWindow = (marks: readonly Mark[], shift: Point): Mark => ({
     kind: 'group',
@@ -121,13 +137,13 @@ export function tilePage(facts: PageFacts, paper: Paper, grid: TileGrid, ink: In
     clip: boxAt(shift.x, shift.y, grid.width, height),
     marks,
   });
-  const own = [...joinMarks(facts.joins, grid, height), ...footMarks(facts, grid, ink)];
+  const own = [...joinMarks(facts.joins, grid, height), ...captions(facts, grid, ink)];
   return {
     name: tileName(tile),
     width: paper.format.width,
     height: height + 2 * margin,
     marks: [
-      inWindow([...facts.pieces.map((piece) => piece.group), ...facts.extra], tileCorner(tile, grid)),
+      inWindow([...pieces.map((piece) => drawnOn(piece, tile)), ...facts.extra], tileCorner(tile, grid)),
       inWindow(own, { x: 0, y: 0 }),
     ],
   };
@@ -147,52 +163,58 @@ function joinMarks(joins: Joins, { width, overlap }: TileGrid, height: number): 
     for (const x of [CROSS_INSET, width - CROSS_INSET])
       marks.push(...crossMark({ x, y }, CROSS_ARM, 'cross'));
   };
-  // The arrow points at the edge behind which the neighbour lies, the name on its near side.
-  const name = (tile: Tile, tip: Point, towards: Point): void => {
-    const sideways = towards.x !== 0;
-    const at = { x: tip.x - towards.x * 5, y: tip.y - towards.y * (towards.y > 0 ? 3 : 6.6) };
-    const text = sideways ? { x: at.x, y: tip.y + NEIGHBOUR * 0.35 } : at;
-    marks.push(arrowHead(tip, towards, 2.2));
-    marks.push(textMark(tileName(tile), text, { size: NEIGHBOUR, weight: 'bold', align: 'centre' }));
-  };
   const [right, foot] = [width - overlap, height - overlap];
   if (joins.right !== null) {
     marks.push(strokeLine({ x: right, y: 0 }, { x: right, y: height }, 'join'));
     columns(right);
-    name(joins.right, { x: width - 0.8, y: height / 2 }, { x: 1, y: 0 });
   }
   if (joins.below !== null) {
     marks.push(strokeLine({ x: 0, y: foot }, { x: width, y: foot }, 'join'));
     rows(foot);
-    name(joins.below, { x: FOOT_FROM - 12, y: height - 1.2 }, { x: 0, y: 1 });
   }
-  if (joins.left !== null) {
-    columns(0);
-    name(joins.left, { x: 0.8, y: height / 2 }, { x: -1, y: 0 });
-  }
-  if (joins.above !== null) {
-    rows(0);
-    name(joins.above, { x: FOOT_FROM - 12, y: 0.8 }, { x: 0, y: -1 });
-  }
+  if (joins.left !== null) columns(0);
+  if (joins.above !== null) rows(0);
   return marks;
 }
 
-function footMarks(
-  { tile, about, pieces, height }: PageFacts,
+const SIDES = ['left', 'right', 'above', 'below'] as const satisfies readonly Side[];
+
+function captions(
+  { tile, joins, about, pieces, height }: PageFacts,
   grid: TileGrid,
-  { measure }: Ink,
+  ink: Ink,
 ): readonly Mark[] {
-  const name = tileName(tile);
-  const from = FOOT_FROM + measure.width(name, PLACE_NAME, 'bold') + 3;
-  const room = grid.width - CROSS_INSET - CROSS_ARM - 2 - from;
-  const line = (text: string): string => clippedText(measure, text, FOOT_TEXT, 'regular', room);
+  const corner = tileCorner(tile, grid);
+  const window = boxAt(0, 0, grid.width, height);
+  const words = pieces
+    .flatMap((piece) => piece.words)
+    .filter((w) => isWrittenOn(w, tile))
+    .map(({ box }) =>
+      boxAt(box.minX - corner.x, box.minY - corner.y, box.maxX - box.minX, box.maxY - box.minY),
+    );
+  // What the page below or on the right shows as well may be hidden: it is covered by that page.
+  const shown = (covering: Tile | null): Shown => ({
+    words,
+    lines: pieces
+      .filter((piece) => covering === null || !standsOn(piece, covering))
+      .map(({ points }) => closed(points).map((p) => ({ x: p.x - corner.x, y: p.y - corner.y }))),
+  });
+  const covering = { left: null, above: null, right: joins.right, below: joins.below };
   return [
-    textMark(name, { x: FOOT_FROM, y: height - 2 }, { size: PLACE_NAME, weight: 'bold' }),
-    textMark(line(about), { x: from, y: height - 5.6 }, { size: FOOT_TEXT }),
-    textMark(
-      line(pieces.map((piece) => piece.title).join(', ')),
-      { x: from, y: height - 1.6 },
-      { size: FOOT_TEXT },
+    ...SIDES.flatMap((side) => {
+      const neighbour = joins[side];
+      if (neighbour === null) return [];
+      return neighbourCaption(tileName(neighbour), side, window, shown(covering[side]), ink);
+    }),
+    ...footCaption(
+      { name: tileName(tile), about, pieces: pieces.map((piece) => piece.title) },
+      window,
+      shown(joins.below),
+      ink,
     ),
   ];
+}
+
+function closed(points: readonly Point[]): readonly Point[] {
+  return [...points, ...points.slice(0, 1)];
 }
