@@ -196,6 +196,7 @@ describe('a bodice drafted as published ("sixth of the neck", teaching blog, Jan
     seams: [plain('shoulder'), plain('side')],
     whole: {},
     closing: null,
+    trims: [],
   };
   const input: CheckInput = { garment, body, bounds: BOUNDS };
 

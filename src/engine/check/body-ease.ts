@@ -1,4 +1,5 @@
 import { pathEnd, pathStart } from '../geometry/index.ts';
+import { closingOverlap } from '../piece/index.ts';
 import { bodyGirthAt } from './body-level.ts';
 import { type Check, type CheckPlace, type Level, tell } from './check.ts';
 import { widthAtLevel } from './level-width.ts';
@@ -30,7 +31,8 @@ export const chestEase: Rule = (look) => {
   const found = underarms(look);
   const [first] = found;
   if (first === undefined) return [];
-  const girth = found.reduce((sum, underarm) => sum + girthAt(look, underarm), 0);
+  const girth =
+    found.reduce((sum, underarm) => sum + girthAt(look, underarm), 0) - closingOverlap(look.garment.closing);
   const body = runsOverArm(look) ? bodyGirthAt(look.body, first.at.y) : look.body.values.chestGirth.mm;
   const where = {
     pieces: found.map(({ piece }) => piece.id),
@@ -54,7 +56,8 @@ export const waistEase: Rule = (look) => {
     Math.max(pathStart(edge.path).y, pathEnd(edge.path).y),
   );
   const body = bodyGirthAt(look.body, feet.length === 0 ? Number.POSITIVE_INFINITY : Math.max(...feet));
-  return [easeCheck('waist-ease', girthOf(look, edges), body, look.bounds.waistEase, placeOf(edges))];
+  const girth = girthOf(look, edges) - closingOverlap(look.garment.closing);
+  return [easeCheck('waist-ease', girth, body, look.bounds.waistEase, placeOf(edges))];
 };
 
 function easeCheck(

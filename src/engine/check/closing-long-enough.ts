@@ -1,4 +1,4 @@
-import type { Closing } from '../piece/index.ts';
+import { type Closing, opensBack, type ZipClosing } from '../piece/index.ts';
 import { inches } from '../units/index.ts';
 import { type Check, type CheckPlace, type Level, tell } from './check.ts';
 import {
@@ -22,12 +22,14 @@ const BELOW_WAIST = [80, 120] as const;
 /**
  * Whether the wearer gets in at the waist, and whether the zip to buy opens as far as the dress does. Rule (our
  * own, from common practice): the waist, opened by twice what the opening reaches below it, must let through the
- * chest (dress over the head) or the hips (stepped into), whichever is smaller.
+ * chest (dress over the head) or the hips (stepped into), whichever is smaller. Shoulders that open do not help
+ * the waist.
  */
 export const closingLongEnough: Rule = (look) => {
   const waist = edgesOfKind(bodiceOf(look), 'waist');
   const { closing } = look.garment;
-  const zip = closing === null ? [] : [zipReaches(closing, placeOf(closingEdges(look)))];
+  const zip =
+    closing !== null && 'zipLength' in closing ? [zipReaches(closing, placeOf(closingEdges(look)))] : [];
   return waist.length === 0 ? zip : [waistOpens(look, waist), ...zip];
 };
 
@@ -45,7 +47,7 @@ function neckToWaist(look: Look): number {
 
 function waistOpens(look: Look, edges: readonly PieceEdge[]): Check {
   const { body, garment } = look;
-  const { closing } = garment;
+  const closing = opensBack(garment.closing) ? garment.closing : null;
   const below = closing === null ? 0 : closing.openingLength - neckToWaist(look);
   const through = Math.min(body.values.chestGirth.mm, body.values.hipGirth.mm);
   // Without a skirt the lower edge is free, and an opening that reaches it parts the whole waist.
@@ -104,10 +106,10 @@ function waistVariant(
 }
 
 /** How far a zip of this named length opens once it is sewn in, mm. */
-const usable = ({ kind, zipLength }: Closing): number =>
+const usable = ({ kind, zipLength }: ZipClosing): number =>
   kind === 'concealed-zip' ? zipLength - CONCEALED_LOSES : zipLength;
 
-function zipReaches(closing: Closing, where: CheckPlace): Check {
+function zipReaches(closing: ZipClosing, where: CheckPlace): Check {
   const opens = usable(closing);
   const short = closing.openingLength - opens;
   const ok = short <= TRADE_FORGIVES + SLACK;

@@ -1,3 +1,4 @@
+import { type Closing, closingOverlap } from '../piece/index.ts';
 import { tell } from './check.ts';
 import { bodiceOf, edgesOfKind, girthOf, type Look, placeOf, type Rule } from './look.ts';
 import { SLACK } from './tolerance.ts';
@@ -12,14 +13,18 @@ const HEAD_EASE = 30;
 
 const neckEdges = (look: Look) => edgesOfKind(bodiceOf(look), 'neck');
 
+/** How many slits run out from the neckline: one down the back, or one along each shoulder. */
+const slitsOf = (closing: Closing | null): number =>
+  closing === null ? 0 : closing.kind === 'shoulder-studs' ? 2 : 1;
+
 export const headPasses: Rule = (look) => {
   const edges = neckEdges(look);
   if (edges.length === 0) return [];
   const neckline = girthOf(look, edges);
   const { closing } = look.garment;
-  const opening = closing?.openingLength ?? 0;
+  const slits = slitsOf(closing);
   const head = look.body.values.headGirth.mm;
-  const ring = neckline + 2 * opening;
+  const ring = neckline + 2 * slits * (closing?.openingLength ?? 0);
   const wanted = closing === null ? head : head + HEAD_EASE;
   const way = closing === null ? 'closed' : 'open';
   const level = ring < head - SLACK ? 'stop' : closing !== null && ring < wanted - SLACK ? 'warn' : 'ok';
@@ -27,7 +32,7 @@ export const headPasses: Rule = (look) => {
     neckline: { mm: neckline },
     ring: { mm: ring },
     head: { mm: head },
-    longer: { mm: (wanted - ring) / 2 },
+    longer: { mm: (wanted - ring) / (2 * Math.max(slits, 1)) },
     wider: { mm: wanted - ring },
   };
   return [
@@ -50,7 +55,7 @@ export const headPasses: Rule = (look) => {
 export const neckClears: Rule = (look) => {
   const edges = neckEdges(look);
   if (edges.length === 0) return [];
-  const neckline = girthOf(look, edges);
+  const neckline = girthOf(look, edges) - closingOverlap(look.garment.closing);
   const neck = look.body.values.neckBaseGirth.mm;
   const level = neckline < neck - SLACK ? 'warn' : 'ok';
   const values = { neckline: { mm: neckline }, neck: { mm: neck }, short: { mm: neck - neckline } };

@@ -51,7 +51,7 @@ describe('allowances', () => {
     const cap = panel(100, 100).map(
       (e): Edge => (e.name === 'hem' ? { ...e, name: 'sleeve-edge', kind: 'sleeve-hem' } : e),
     );
-    const lone: Garment = { pieces: [pieceOf(cap)], seams: [], whole: {}, closing: null };
+    const lone: Garment = { pieces: [pieceOf(cap)], seams: [], whole: {}, closing: null, trims: [] };
     const side = { piece: 'front', edge: 'sleeve-edge', times: 2 };
     const lined: Garment = {
       ...lone,

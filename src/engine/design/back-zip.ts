@@ -1,12 +1,15 @@
-import { edgeLength, edgeOf, findEdge, type Garment, type Piece, type Seam } from '../piece/index.ts';
 import { inches } from '../units/index.ts';
-import { bodicePieces } from './bodice.ts';
+import { centreBackLength, openBack } from './back-opening.ts';
 import { COMMON_PRACTICE, choiceParam, defineStep, done, lengthParam } from './step.ts';
 
 /** A concealed zip loses about 1 1/2 in of its named length once sewn: 8 in gave 6 1/2 (flower-girl sewing notes). */
 const CONCEALED_LOSS = inches(1.5);
 /** Zips are sold in steps of 2 in or 5 cm (common practice, no source); 5 cm is the finer of the two. */
 const ZIP_STEP = 50;
+/** The under side of a lapped zip is folded this far past the centre line (common practice, no source). */
+const UNDER_FOLD = inches(1 / 8);
+
+const KINDS = { centred: 'centred-zip', concealed: 'concealed-zip', lapped: 'lapped-zip' } as const;
 
 /** Opens the centre back for a zip, down from the neck and past the waist. */
 export const backZip = defineStep({
@@ -14,11 +17,16 @@ export const backZip = defineStep({
   stage: 'closing',
   kind: 'closing',
   params: {
-    way: choiceParam(['centred', 'concealed'], 'concealed', COMMON_PRACTICE),
+    way: choiceParam(['centred', 'concealed', 'lapped'], 'concealed', COMMON_PRACTICE),
     belowWaist: lengthParam(
       () => 100,
       () => [0, 250],
       '8-12 cm below the waist seam for a fitted waist (common practice, no source)',
+    ),
+    lap: lengthParam(
+      () => inches(3 / 4),
+      () => [inches(5 / 8), inches(1)],
+      'lapped zip: 5/8 to 1 in turned in on the side that laps over (common practice, no source)',
     ),
   },
   words: {
@@ -27,48 +35,27 @@ export const backZip = defineStep({
     way: 'Kind of zip',
     'way.centred': 'Centred, stitched on both sides',
     'way.concealed': 'Concealed in the seam',
+    'way.lapped': 'Lapped: the right back laps over the zip',
     belowWaist: 'Runs below the waist by',
+    lap: 'Turned in on the side that laps over (lapped zip)',
+    draw: 'Lapped zip',
+    'draw.lapped':
+      'On the right back allow {lap} beyond the centre line and turn it in on that line. On the left back fold the allowance {under} outside the centre line: the zip is stitched there, and the right back covers it.',
   },
-  apply: ({ garment, bench }, { way, belowWaist }) => {
-    const back = bodicePieces(garment, 'back');
-    const onBodice = back.reduce((sum, piece) => sum + edgeLength(piece, 'centre'), 0);
-    const openingLength = onBodice + bench.rounded(belowWaist);
+  apply: ({ garment, bench }, { way, belowWaist, lap }) => {
+    const openingLength = centreBackLength(garment) + bench.rounded(belowWaist);
     const needed = openingLength + (way === 'concealed' ? CONCEALED_LOSS : 0);
-    const open: Garment = {
-      ...garment,
-      pieces: garment.pieces.map((piece) => (back.includes(piece) ? openCentre(piece) : piece)),
-      whole: Object.fromEntries(
-        Object.entries(garment.whole).map(([id, piece]) => [id, id === 'back' ? openCentre(piece) : piece]),
-      ),
+    if (way === 'lapped') {
+      bench.part({ key: 'back-zip.draw', values: {} });
+      bench.tell('back-zip.draw.lapped', { lap: { mm: lap }, under: { mm: UNDER_FOLD } });
+    }
+    return done({
+      ...openBack(garment),
       closing: {
-        kind: way === 'centred' ? 'centred-zip' : 'concealed-zip',
+        kind: KINDS[way],
         openingLength,
         zipLength: Math.ceil(needed / ZIP_STEP - 1e-9) * ZIP_STEP,
       },
-    };
-    return done({ ...open, seams: [...open.seams, centreBack(back)] });
+    });
   },
 });
-
-function openCentre(piece: Piece): Piece {
-  if (findEdge(piece, 'centre') === undefined) return piece;
-  const centre = edgeOf(piece, 'centre');
-  return {
-    ...piece,
-    cutting: { as: 'pair', copies: 2 },
-    edges: piece.edges.map((edge) => (edge === centre ? { ...edge, kind: 'closing' } : edge)),
-  };
-}
-
-const centreBack = (back: readonly Piece[]): Seam => {
-  const side = back.map((piece) => ({ piece: piece.id, edge: 'centre', times: 1, reversed: true }));
-  return {
-    id: 'centre-back',
-    name: 'closing',
-    a: side,
-    b: side,
-    join: { kind: 'flat' },
-    smoothStart: false,
-    smoothEnd: false,
-  };
-};

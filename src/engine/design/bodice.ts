@@ -19,6 +19,7 @@ export function plainBodice(block: Block): Garment {
     seams: [seam('shoulder'), seam('side')],
     whole: {},
     closing: null,
+    trims: [],
   };
 }
 

@@ -3,6 +3,7 @@ import {
   type EdgeKind,
   grainThrough,
   type Marking,
+  opensBack,
   type Piece,
   type Seam,
   type SeamEdge,
@@ -53,7 +54,7 @@ export const circleSkirt = defineStep({
     const below = closingBelowWaist(garment);
     const pieces = [
       sector('front', radius, length, ring.frontHalf, 'fold', []),
-      sector('back', radius, length, ring.backHalf, garment.closing === null ? 'centre' : 'closing', [
+      sector('back', radius, length, ring.backHalf, opensBack(garment.closing) ? 'closing' : 'centre', [
         ...(below === null || below === 0 ? [] : [closingEnd(0, below)]),
       ]),
     ];
@@ -76,7 +77,7 @@ export const circleSkirt = defineStep({
     return done({
       ...notched,
       pieces: [...notched.pieces, ...pieces],
-      seams: [...notched.seams, ...ringSeams(ring, garment.closing !== null)],
+      seams: [...notched.seams, ...ringSeams(ring, opensBack(garment.closing))],
     });
   },
 });

@@ -5,6 +5,7 @@ import {
   layPleats,
   type Marking,
   type Notch,
+  opensBack,
   type Piece,
   type PleatedJoin,
   type PleatLayout,
@@ -77,7 +78,7 @@ export const pleatedSkirt = defineStep({
       pieces: [...notched.pieces, ...panels],
       seams: [
         ...notched.seams,
-        ...panelJoins(panels, garment.closing !== null),
+        ...panelJoins(panels, opensBack(garment.closing)),
         waistSeam(ring, panels, join),
       ],
     });
@@ -138,7 +139,7 @@ function cutPanels(
 ): readonly Piece[] {
   const count = cuts.length - 1;
   const below = closingBelowWaist(garment);
-  const atCentre: EdgeKind = garment.closing === null ? 'centre' : 'closing';
+  const atCentre: EdgeKind = opensBack(garment.closing) ? 'closing' : 'centre';
   return Array.from({ length: count }, (_, i) => {
     const [from, to] = [cuts[i] ?? 0, cuts[i + 1] ?? layout.width];
     const within = (at: number): boolean => at >= from && (at < to || (i === count - 1 && at <= to));

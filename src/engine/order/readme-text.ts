@@ -1,4 +1,5 @@
 import { formatSellingLength } from '../lay/index.ts';
+import type { Closing } from '../piece/index.ts';
 import { say, type WordKey, type WordValues } from '../words/index.ts';
 import { type ChildReport, countOf, mustNotBeCut } from './check-order.ts';
 import type { LaidCloths } from './lay-cloths.ts';
@@ -36,10 +37,8 @@ export function readmeText({ order, date, children, files, cloths }: ReadmeFacts
       warnings: countOf(report.findings, 'warn'),
       notes: countOf(report.findings, 'note'),
     });
-  const zipLines = ({ dress: { garment } }: ChildReport): readonly string[] => {
-    if (garment.closing === null) return [];
-    const { kind, zipLength } = garment.closing;
-    return [told('order.readme.zip', { kind: { word: `order.zip.${kind}` }, length: { mm: zipLength } })];
+  const closingLines = ({ dress: { garment } }: ChildReport): readonly string[] => {
+    return garment.closing === null ? [] : closingToBuy(garment.closing, told);
   };
   const lines = [
     order.title,
@@ -65,7 +64,7 @@ export function readmeText({ order, date, children, files, cloths }: ReadmeFacts
       report.name,
       '-'.repeat(Math.min(LINE, [...report.name].length)),
       ...wrapped(counts(report), ''),
-      ...zipLines(report),
+      ...closingLines(report),
       told('order.readme.folder', { folder }),
       ...fileLines(own),
       '',
@@ -100,4 +99,26 @@ function wrapped(text: string, indent: string, first = indent): readonly string[
     empty = false;
   }
   return [...lines, line];
+}
+
+type Told = (key: WordKey, values?: WordValues) => string;
+
+/** What to buy for the opening of one dress. */
+function closingToBuy(closing: Closing, told: Told): readonly string[] {
+  switch (closing.kind) {
+    case 'centred-zip':
+    case 'concealed-zip':
+    case 'lapped-zip': {
+      const { kind, zipLength } = closing;
+      return [told('order.readme.zip', { kind: { word: `order.zip.${kind}` }, length: { mm: zipLength } })];
+    }
+    case 'buttons':
+      return [told('order.readme.buttons', { count: closing.count, diameter: { mm: closing.diameter } })];
+    case 'lacing':
+      return [told('order.readme.lacing', { length: { mm: closing.cordLength } })];
+    case 'shoulder-studs':
+      return [told('order.readme.studs', { count: 2 * closing.count })];
+    case 'ties':
+      return [];
+  }
 }

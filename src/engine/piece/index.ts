@@ -1,4 +1,5 @@
 export { extendSeam, pieceOf, withPiece, withSplit } from './change-garment.ts';
+export { type Closing, closingOverlap, opensBack, type ZipClosing } from './closing.ts';
 export {
   edgeEnd,
   edgeLength,
@@ -14,3 +15,4 @@ export type * from './piece.ts';
 export { layPleats, type PleatedJoin, type PleatLayout, pleatClothAt, pleatFinishedAt } from './pleats.ts';
 export type * from './seam.ts';
 export { grainThrough, type OutlinePlace, splitPiece } from './split-piece.ts';
+export type * from './trim.ts';

@@ -34,6 +34,8 @@ export const order = {
   'order.wants.number': 'a number belongs here, not {found}. Write it without quotation marks.',
   'order.wants.whole-number': 'a whole number belongs here, not {found}. Write for instance 12.',
   'order.wants.name': '{found} is not a name. Write one, in quotes.',
+  'order.block-fits':
+    'The child whom the paper block fits cannot be pictured from these numbers. Give her age in months, or her height or chest, each as measured.',
   'order.wants.flag': 'true or false belongs here, not {found}. Write it without quotation marks.',
   'order.wants.scalar': 'a length, a number, a word or true or false belongs here, not {found}.',
   'order.wants.not-empty': 'the list is empty. Write one entry at least.',
@@ -135,6 +137,7 @@ export const order = {
   'order.field.paperBlock.waistWidth': 'paper block, waist width',
   'order.field.paperBlock.sideWaistLevel': 'paper block, waist level at the side',
   'order.field.paperBlock.centreLength': 'paper block, length of the centre',
+  'order.field.paperBlock.fits': 'paper block, the child whom it fits',
   'order.field.paperBlock.seamIncluded': 'paper block, seam allowance included',
   'order.field.paperBlock.closingIncluded': 'paper block, closing allowance included',
   'order.field.dress': 'dress',
@@ -250,7 +253,7 @@ export const order = {
   'order.readme.counts':
     'Checks: {stops} to mend before cutting, {warnings} to look at, {notes} worth knowing.',
   'order.readme.zip': 'Zip to buy: {kind}, {length} or longer.',
-  'order.readme.buttons': 'Buttons to buy: {count}, {diameter} mm across.',
+  'order.readme.buttons': 'Buttons to buy: {count}, {diameter} across.',
   'order.readme.lacing': 'Cord to buy for the lacing: {length}.',
   'order.readme.studs': 'Press studs to buy: {count}.',
   'order.zip.lapped-zip': 'lapped',

@@ -7,10 +7,12 @@ export const paper = {
   'paper.piece.grain': 'grain',
   'paper.piece.pleat-fold': 'fold',
   'paper.piece.pleat-meet': 'meet',
-  'paper.piece.closing-end': 'zip ends here',
+  'paper.piece.closing-end': 'opening ends here',
   'paper.piece.centre': 'centre',
   'paper.piece.gather': 'gather',
   'paper.piece.strip-line': 'strip line',
+  'paper.piece.button': 'button',
+  'paper.piece.buttonhole': 'buttonhole',
 
   'paper.front.name': 'Front page',
   'paper.front.about': '{size}. Drawn {date}.',
