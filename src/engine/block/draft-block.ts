@@ -6,6 +6,7 @@ import { BLOCK_PARAMS, type BlockMethod } from './block-params.ts';
 import type { BodicePlaces, Half } from './bodice-places.ts';
 import { drawBodice } from './draw-bodice.ts';
 import { placesByEighthOfChest } from './eighth-of-chest.ts';
+import { gradeOwnBlock } from './grade-own-block.ts';
 import { checkOwnHalf, drawOwnHalf, type OwnBlock, type OwnBlockProblem } from './own-block.ts';
 import { placesBySixthOfNeck } from './sixth-of-neck.ts';
 
@@ -18,7 +19,8 @@ export interface Block {
 /** Where the block comes from: a published method with the maker's numbers over it, or her own paper. */
 export type BlockChoice =
   | { readonly kind: 'drafted'; readonly given: GivenParams }
-  | { readonly kind: 'own'; readonly own: OwnBlock };
+  /** `fits`: the child whom the paper fits; it is graded to the wearer. Null where it is drawn as it is. */
+  | { readonly kind: 'own'; readonly own: OwnBlock; readonly fits: Body | null };
 
 export type BlockProblem =
   | { readonly of: 'param'; readonly problem: ParamProblem }
@@ -32,7 +34,10 @@ export type BlockResult =
 export function draftBlock(bench: Bench, body: Body, choice: BlockChoice, units: UnitSystem): BlockResult {
   switch (choice.kind) {
     case 'own':
-      return layOutOwnBlock(bench, choice.own);
+      return layOutOwnBlock(
+        bench,
+        choice.fits === null ? choice.own : gradeOwnBlock(choice.own, choice.fits, body),
+      );
     case 'drafted':
       return draftByMethod(bench, body, choice.given, units);
   }

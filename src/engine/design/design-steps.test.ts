@@ -232,6 +232,7 @@ describe('own paper block', () => {
   it('gives the same named edges as a drafted one, and every design step works on it', () => {
     const block = {
       kind: 'own',
+      fits: null,
       own: {
         front: own(0),
         back: { ...own(0), neckDepth: 15, centreLength: 200 },
@@ -259,6 +260,7 @@ describe('own paper block', () => {
     };
     const block = {
       kind: 'own',
+      fits: null,
       own: { front: own(10), back, seamIncluded: 10, closingIncluded: 25 },
     } as const;
     const dress = dressOf({ block });
@@ -272,6 +274,7 @@ describe('own paper block', () => {
   it('names what cannot be', () => {
     const block = (front: ReturnType<typeof own>) => ({
       kind: 'own' as const,
+      fits: null,
       own: { front, back: own(0), seamIncluded: 0, closingIncluded: 0 },
     });
     expect(refusalOf({ block: block({ ...own(0), shoulder: 10 }) })).toBe('block');

@@ -1,5 +1,12 @@
 import { BLOCK_PARAMS, type BlockChoice, type OwnBlock, type OwnHalf } from '../block/index.ts';
-import { type BodyInput, MEASURE_IDS, type Measured } from '../body/index.ts';
+import {
+  type Body,
+  type BodyInput,
+  completeBody,
+  MEASURE_IDS,
+  type Measured,
+  type MeasureId,
+} from '../body/index.ts';
 import { type Day, monthsBetween, readDay } from './day.ts';
 import { givenProblems } from './given-params.ts';
 import { mergeSteps, readSteps } from './merge-steps.ts';
@@ -97,7 +104,11 @@ function readBlock(
   if (paperBlock !== undefined) {
     const path = [...at.path, 'paperBlock'];
     return {
-      choice: { kind: 'own', own: readPaperBlock(paperBlock, { ...at, path }, reader) },
+      choice: {
+        kind: 'own',
+        own: readPaperBlock(paperBlock, { ...at, path }, reader),
+        fits: readFits(paperBlock, { ...at, path: [...path, 'fits'] }, reader, problems),
+      },
       path,
       paths: {},
     };
@@ -113,6 +124,27 @@ function readBlock(
   const choice: BlockChoice = { kind: 'drafted', given };
   const paths = Object.fromEntries(Object.keys(own).map((name) => [name, [...path, name]]));
   return { choice, path, paths: { ...before?.paths, ...paths } };
+}
+
+/** The body of the child whom a paper block fits; null where the file does not say, and the block is used as it is. */
+function readFits(
+  { fits }: PaperBlockFile,
+  at: OrderPlace,
+  reader: LengthReader,
+  problems: OrderProblem[],
+): Body | null {
+  if (fits === undefined) return null;
+  const measured: Partial<Record<MeasureId, number>> = {};
+  for (const id of MEASURE_IDS) {
+    const given = fits.measures?.[id];
+    const mm =
+      given === undefined ? null : reader.anyLength({ ...at, path: [...at.path, 'measures', id] }, given);
+    if (mm !== null) measured[id] = mm;
+  }
+  const completed = completeBody({ ageMonths: fits.ageMonths ?? null, measured });
+  if (completed.ok) return completed.body;
+  problems.push(fieldProblem(at, 'order.block-fits'));
+  return null;
 }
 
 /** No side of a child's bodice is longer than this, mm; what does not fit together the block room says. */

@@ -58,6 +58,42 @@ describe('an order that can be used', () => {
   });
 });
 
+describe('a paper block of the maker', () => {
+  const HALF = {
+    neckWidth: '1 3/4',
+    neckDepth: '2',
+    shoulder: '2 1/4',
+    shoulderFall: '3/4',
+    armholeDepth: '3 1/2',
+    armholeHollow: '1/2',
+    chestWidth: '5',
+    waistWidth: '4 3/4',
+    sideWaistLevel: '7 3/4',
+    centreLength: '5 3/4',
+  };
+  const blockOf = (fits: unknown) =>
+    exampleOrder((o) => {
+      delete o.block;
+      o.paperBlock = { front: HALF, back: { ...HALF, neckDepth: '1/2', centreLength: '7 1/4' }, fits };
+    }).children[1]?.block.choice;
+
+  it('says the child whom it fits, so that it can be graded to the others', () => {
+    const choice = blockOf({ ageMonths: 12, measures: { chestGirth: '18' } });
+    if (choice?.kind !== 'own') throw new Error('The block must be her own.');
+    expect(choice.fits?.values.chestGirth).toEqual({ mm: 457.2, from: 'measured' });
+    expect(choice.own.front.chestWidth).toBeCloseTo(127, 9);
+  });
+
+  it('is used as it is where nobody is named', () => {
+    const choice = blockOf(undefined);
+    expect(choice?.kind === 'own' ? choice.fits : 'drafted').toBeNull();
+  });
+
+  it('refuses a child who cannot be pictured', () => {
+    expect(() => blockOf({ measures: { headGirth: '18' } })).toThrow(/whom the paper block fits/);
+  });
+});
+
 describe('the dress of one child', () => {
   const stepsOf = (change: (order: RawOrder) => void, child = 0) =>
     exampleOrder(change).children[child]?.steps.map(({ step, given }) => ({ step, ...given })) ?? [];

@@ -101,6 +101,10 @@ const paperBlock = table({
   back: ownHalf,
   seamIncluded: v.optional(length),
   closingIncluded: v.optional(length),
+  /** The child whom the paper fits: it is then graded to every other. */
+  fits: v.optional(
+    table({ ageMonths: v.optional(number), measures: v.optional(tableOf(MEASURE_IDS, length)) }),
+  ),
 });
 
 /** A design step with its numbers; which numbers there are, the step itself says. `as` tells changes of one sort apart. */
