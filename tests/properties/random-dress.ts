@@ -46,8 +46,9 @@ function randomValue(
       return fc.boolean();
     case 'text':
       throw new Error('Names are left to their rule.');
-    case 'ratio':
     case 'count':
+      return fc.integer({ min: 2, max: 5 });
+    case 'ratio':
       return fc.double({ min: 1.3, max: 2.9, noNaN: true });
     case 'length': {
       const [min, max] = TRIED[name] ?? [0, 100];
@@ -57,7 +58,7 @@ function randomValue(
 }
 
 /** Choices are always kept; they cannot make a design impossible by themselves. */
-const KEPT = new Set(['shape', 'finish', 'line', 'halves', 'way', 'style', 'part', 'cut', 'skirt']);
+const KEPT = new Set(['shape', 'finish', 'line', 'halves', 'way', 'style', 'part', 'cut', 'skirt', 'count']);
 
 /** What is tried for each length, mm; some of it lies beyond what a small child allows, and must be refused well. */
 const TRIED: Readonly<Record<string, readonly [number, number]>> = {
@@ -84,4 +85,7 @@ const TRIED: Readonly<Record<string, readonly [number, number]>> = {
   lowerUnderarm: [0, 30],
   belowWaist: [0, 200],
   skirtShorter: [0, 60],
+  width: [5, 20],
+  backWidth: [5, 20],
+  tip: [10, 40],
 };

@@ -3,8 +3,11 @@ import type { Saying } from '../words/index.ts';
 import { closingEnd, skirtPanel } from './skirt-panel.ts';
 import { centreBack, JOIN_ROOM, type WaistRing } from './waist-ring.ts';
 
+/** What widths of cloth are gathered to: a waist, or the foot of the tier above, from the centre back once round. */
+export type PanelRing = Pick<WaistRing, 'frontHalf' | 'backHalf' | 'side'>;
+
 export interface GatheredWish {
-  readonly ring: WaistRing;
+  readonly ring: PanelRing;
   readonly ratio: number;
   readonly length: number;
   readonly usableWidth: number;
@@ -15,7 +18,10 @@ export interface GatheredWish {
   readonly titles: { readonly front: Saying; readonly back: Saying };
   /** How far the closing runs below the waist, or null when the skirt is closed all round. */
   readonly closingBelow: number | null;
-  readonly seamName: 'skirt-waist' | 'waist-lining';
+  readonly seamName: 'skirt-waist' | 'waist-lining' | 'overskirt-waist' | 'tier';
+  /** A tier is sewn to the one above and to the one below; by itself a skirt hangs from the waist and ends in a hem. */
+  readonly top?: 'waist' | 'join';
+  readonly foot?: 'hem' | 'join';
 }
 
 export interface SkirtParts {
@@ -24,6 +30,8 @@ export interface SkirtParts {
   /** Widths of cloth sewn together into the front, and into each half of the back. */
   readonly frontWidths: number;
   readonly backWidths: number;
+  /** The lower edge, for what is gathered to it. */
+  readonly foot: PanelRing;
 }
 
 /**
@@ -71,6 +79,11 @@ export function gatheredPanels(wish: GatheredWish): SkirtParts {
     ],
     frontWidths,
     backWidths,
+    foot: {
+      frontHalf: front / 2,
+      backHalf: back,
+      side: ringOf(wish, frontWidths, backWidths, 'hem'),
+    },
   };
 }
 
@@ -85,33 +98,37 @@ const midNotch = (prefix: string, half: 'front' | 'back', at: number): Notch => 
   match: `${prefix}-waist-${half}`,
 });
 
-function waistSeam(wish: GatheredWish, frontWidths: number, backWidths: number): Seam {
-  const { prefix } = wish;
-  const back = (reversed: boolean): SeamEdge[] =>
-    Array.from({ length: backWidths }, () => ({
-      piece: `${prefix}-back`,
-      edge: 'waist',
-      times: 1,
-      reversed,
-    }));
-  const front = (reversed: boolean): SeamEdge => ({
-    piece: `${prefix}-front`,
-    edge: 'waist',
+/** The upper or the lower edge of all widths, from the centre back once round. The lower one is drawn the other way. */
+function ringOf(
+  { prefix }: GatheredWish,
+  frontWidths: number,
+  backWidths: number,
+  edge: 'waist' | 'hem',
+): readonly SeamEdge[] {
+  const pass = (half: 'front' | 'back', outward: boolean): SeamEdge => ({
+    piece: `${prefix}-${half}`,
+    edge,
     times: 1,
-    reversed,
+    reversed: outward === (edge === 'hem'),
   });
+  const back = (outward: boolean): SeamEdge[] =>
+    Array.from({ length: backWidths }, () => pass('back', outward));
   const fronts =
-    frontWidths === 1 ? [front(true), front(false)] : Array.from({ length: frontWidths }, () => front(false));
-  return {
-    id: `${prefix}-waist`,
-    name: wish.seamName,
-    a: wish.ring.side,
-    b: [...back(false), ...fronts, ...back(true)],
-    join: { kind: 'gathered', ratio: wish.ratio },
-    smoothStart: false,
-    smoothEnd: false,
-  };
+    frontWidths === 1
+      ? [pass('front', false), pass('front', true)]
+      : Array.from({ length: frontWidths }, () => pass('front', true));
+  return [...back(true), ...fronts, ...back(false)];
 }
+
+const waistSeam = (wish: GatheredWish, frontWidths: number, backWidths: number): Seam => ({
+  id: `${wish.prefix}-waist`,
+  name: wish.seamName,
+  a: wish.ring.side,
+  b: ringOf(wish, frontWidths, backWidths, 'waist'),
+  join: { kind: 'gathered', ratio: wish.ratio },
+  smoothStart: false,
+  smoothEnd: false,
+});
 
 function joins(
   prefix: string,

@@ -1,5 +1,6 @@
-import { edgeLength, findEdge, type Garment, type Piece } from '../piece/index.ts';
+import type { Garment } from '../piece/index.ts';
 import { gatheredPanels } from './gathered-panels.ts';
+import { skirtDepth } from './skirt-depth.ts';
 import type { StepWork } from './step.ts';
 import { tellPanels } from './tell-panels.ts';
 import { closingBelowWaist, notchWaist, waistRing } from './waist-ring.ts';
@@ -9,10 +10,10 @@ const LEAST_LENGTH = 50;
 
 /** A plain gathered lining skirt under the skirt, when there is one; the garment as it is when there is none. */
 export function liningSkirt(work: StepWork, garment: Garment, ratio: number, shorter: number): Garment {
-  const skirt = garment.pieces.find((piece) => piece.layer === 'shell' && piece.id.startsWith('skirt-'));
+  const depth = skirtDepth(garment);
   const ring = waistRing(garment, 'lining');
-  if (skirt === undefined || ring === null) return garment;
-  const length = Math.max(LEAST_LENGTH, work.bench.rounded(skirtDepth(skirt) - shorter));
+  if (depth === null || ring === null) return garment;
+  const length = Math.max(LEAST_LENGTH, work.bench.rounded(depth - shorter));
   const parts = gatheredPanels({
     ring,
     ratio,
@@ -35,9 +36,4 @@ export function liningSkirt(work: StepWork, garment: Garment, ratio: number, sho
     pieces: [...notched.pieces, ...parts.pieces],
     seams: [...notched.seams, ...parts.seams],
   };
-}
-
-/** Length of a skirt piece along its centre or side, from the waist to the hem. */
-function skirtDepth(piece: Piece): number {
-  return edgeLength(piece, findEdge(piece, 'side') === undefined ? 'right' : 'side');
 }

@@ -20,6 +20,9 @@ export interface PanelWish {
   /** What the left and right edges are: a fold, the closing, a side seam, a join of two widths. */
   readonly left: EdgeKind;
   readonly right: EdgeKind;
+  /** What the upper and the lower edge are, when not the waist and the hem. */
+  readonly top?: EdgeKind;
+  readonly foot?: EdgeKind;
   readonly cutting: Cutting;
   readonly cloth: ClothRole;
   readonly layer: Layer;
@@ -42,9 +45,9 @@ export function skirtPanel(wish: PanelWish): Piece {
     id: wish.id,
     title: wish.title,
     edges: [
-      { name: 'waist', kind: 'waist', path: linePath(topLeft, topRight) },
+      { name: 'waist', kind: wish.top ?? 'waist', path: linePath(topLeft, topRight) },
       { name: 'right', kind: wish.right, path: linePath(topRight, footRight) },
-      { name: 'hem', kind: 'hem', path: linePath(footRight, footLeft) },
+      { name: 'hem', kind: wish.foot ?? 'hem', path: linePath(footRight, footLeft) },
       { name: 'left', kind: wish.left, path: linePath(footLeft, topLeft) },
     ],
     cloth: wish.cloth,

@@ -33,12 +33,15 @@ export type StepOutcome =
 export const STAGES = [
   'figure',
   'shape',
+  'fitting',
   'neck',
   'sleeve',
   'style-line',
   'closing',
+  'panel',
   'set-in',
   'skirt',
+  'hem-line',
   'over-skirt',
   'lining',
   'finish',
@@ -113,6 +116,17 @@ export const ratioParam = (
   source: string,
 ): { kind: 'ratio'; rule: typeof rule; range: () => readonly [number, number]; source: string } => ({
   kind: 'ratio',
+  rule,
+  range: () => range,
+  source,
+});
+
+export const countParam = (
+  rule: (c: StepContext) => number,
+  range: readonly [number, number],
+  source: string,
+): { kind: 'count'; rule: typeof rule; range: () => readonly [number, number]; source: string } => ({
+  kind: 'count',
   rule,
   range: () => range,
   source,

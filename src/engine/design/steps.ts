@@ -8,6 +8,8 @@ import { pleatedSkirt } from './pleated-skirt.ts';
 import { setInSleeve } from './set-in-sleeve.ts';
 import { sideShaping } from './side-shaping.ts';
 import type { DesignStep } from './step.ts';
+import { tieredSkirt } from './tiered-skirt.ts';
+import { waistDarts } from './waist-darts.ts';
 import { waistLevel } from './waist-level.ts';
 import { yoke } from './yoke.ts';
 
@@ -15,6 +17,7 @@ import { yoke } from './yoke.ts';
 export const DESIGN_STEPS: readonly DesignStep[] = [
   waistLevel,
   sideShaping,
+  waistDarts,
   neckline,
   dropShoulder,
   yoke,
@@ -23,6 +26,7 @@ export const DESIGN_STEPS: readonly DesignStep[] = [
   gatheredSkirt,
   pleatedSkirt,
   circleSkirt,
+  tieredSkirt,
   lining,
 ];
 

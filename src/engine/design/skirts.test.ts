@@ -1,0 +1,52 @@
+import { describe, expect, it } from 'vitest';
+import { faultsOf } from '../../../tests/dress-faults.ts';
+import { dressOf, pieceNamed, refusalOf, type Wish } from '../../../tests/dress-of.ts';
+import { edgeLength, edgeOf } from '../piece/index.ts';
+
+const AGES = [6, 36, 84, 144];
+const fitsAtEveryAge = (steps: NonNullable<Wish['steps']>): void => {
+  for (const ageMonths of AGES) expect(faultsOf(dressOf({ ageMonths, steps }), ageMonths)).toEqual([]);
+};
+
+describe('tiered skirt', () => {
+  const tiers = (given: Record<string, string | number>) =>
+    dressOf({ steps: ['back-zip', ['tiered-skirt', given], 'lining'] });
+
+  it('fits together at every age, with any number of tiers', () => {
+    for (const count of [2, 3, 4]) fitsAtEveryAge(['back-zip', ['tiered-skirt', { tiers: count }], 'lining']);
+  });
+
+  it('is as long as asked, however the tiers grow', () => {
+    for (const growth of [1, 1.3]) {
+      const dress = tiers({ tiers: 4, growth, length: '45 cm' });
+      const depths = [1, 2, 3, 4].map((i) => edgeLength(pieceNamed(dress, `skirt-tier-${i}-front`), 'right'));
+      expect(depths.reduce((sum, depth) => sum + depth, 0)).toBeCloseTo(450, 6);
+      expect((depths[3] ?? 0) / (depths[2] ?? 1)).toBeCloseTo(growth, 6);
+      // The lining hangs under all of them, 2.5 cm shorter.
+      expect(edgeLength(pieceNamed(dress, 'lining-skirt-front'), 'right')).toBeCloseTo(425, 6);
+    }
+  });
+
+  it('joins widths where the cloth is too narrow for a tier', () => {
+    const dress = dressOf({ clothWidth: 700, steps: ['tiered-skirt'] });
+    expect(pieceNamed(dress, 'skirt-tier-3-front').cutting.copies).toBeGreaterThan(1);
+    expect(faultsOf(dress)).toEqual([]);
+  });
+
+  it('opens the tiers that the closing runs through, and no other', () => {
+    const dress = tiers({ tiers: 4, length: '40 cm' });
+    const kinds = [1, 2, 3, 4].map((i) => edgeOf(pieceNamed(dress, `skirt-tier-${i}-back`), 'left').kind);
+    expect(kinds[0]).toBe('closing');
+    expect(kinds[3]).toBe('centre');
+    expect(kinds.lastIndexOf('closing')).toBe(kinds.indexOf('centre') - 1);
+  });
+
+  it('refuses tiers that are too low or too wide, and more than eight', () => {
+    const refused = (given: Record<string, string | number>) =>
+      refusalOf({ steps: [['tiered-skirt', given]] });
+    expect(refused({ tiers: 8, length: '20 cm' })).toBe('tiered-skirt.too-low');
+    expect(refused({ tiers: 8, tierRatio: 2, length: '60 cm' })).toBe('tiered-skirt.too-wide');
+    expect(refused({ tiers: 9 })).toBe('tiered-skirt.tiers out-of-range');
+    expect(refused({ tiers: 2.5 })).toBe('tiered-skirt.tiers unreadable');
+  });
+});
