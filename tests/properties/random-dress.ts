@@ -12,6 +12,8 @@ export const randomDress: fc.Arbitrary<readonly ChosenStep[]> = fc
 function kinds(): readonly (readonly DesignStep[])[] {
   const byKind = new Map<string, DesignStep[]>();
   for (const step of DESIGN_STEPS) {
+    // The maker's own changes may spoil what fits; they have a property test of their own.
+    if (step.stage === 'own') continue;
     const kind = step.kind ?? step.id;
     byKind.set(kind, [...(byKind.get(kind) ?? []), step]);
   }
@@ -87,5 +89,5 @@ const TRIED: Readonly<Record<string, readonly [number, number]>> = {
   skirtShorter: [0, 60],
   width: [5, 20],
   backWidth: [5, 20],
-  tip: [10, 40],
+  tip: [5, 25],
 };

@@ -1,10 +1,14 @@
+import { armholeFacing } from './armhole-facing.ts';
 import { backZip } from './back-zip.ts';
 import { circleSkirt } from './circle-skirt.ts';
 import { dropShoulder } from './drop-shoulder.ts';
 import { gatheredSkirt } from './gathered-skirt.ts';
 import { lining } from './lining.ts';
+import { neckFacing } from './neck-facing.ts';
 import { neckline } from './neckline.ts';
+import { OWN_STEPS } from './own-steps.ts';
 import { pleatedSkirt } from './pleated-skirt.ts';
+import { puffSleeve } from './puff-sleeve.ts';
 import { setInSleeve } from './set-in-sleeve.ts';
 import { sideShaping } from './side-shaping.ts';
 import type { DesignStep } from './step.ts';
@@ -23,11 +27,15 @@ export const DESIGN_STEPS: readonly DesignStep[] = [
   yoke,
   backZip,
   setInSleeve,
+  puffSleeve,
   gatheredSkirt,
   pleatedSkirt,
   circleSkirt,
   tieredSkirt,
   lining,
+  neckFacing,
+  armholeFacing,
+  ...OWN_STEPS,
 ];
 
 export const findStep = (id: string): DesignStep | undefined => DESIGN_STEPS.find((step) => step.id === id);

@@ -3,7 +3,18 @@ import { cutting } from './cutting.ts';
 import { draft } from './draft.ts';
 import { measures } from './measures.ts';
 import { order } from './order.ts';
+import { ownChanges } from './own-changes.ts';
 import { paper } from './paper.ts';
+import { skirtChecks } from './skirt-checks.ts';
 
 /** Every English sentence, one flat catalogue; keys start with the room's word (`measure.`, `check.`, ...). */
-export const en = { ...measures, ...draft, ...checks, ...cutting, ...paper, ...order } as const;
+export const en = {
+  ...measures,
+  ...draft,
+  ...checks,
+  ...skirtChecks,
+  ...cutting,
+  ...paper,
+  ...order,
+  ...ownChanges,
+} as const;

@@ -1,0 +1,168 @@
+import { describe, expect, it } from 'vitest';
+import { dressOf, pieceNamed, tryDress, type Wish } from '../../../tests/dress-of.ts';
+import { completeBody } from '../body/index.ts';
+import { checkGarment } from '../check/index.ts';
+import { makeCutPieces } from '../cut/index.ts';
+import { pathAt, pathEnd, pathStart } from '../geometry/index.ts';
+import { edgeEnd, edgeLength, edgeOf, type Garment } from '../piece/index.ts';
+import { DESIGN_STEPS, tell } from './index.ts';
+
+const AGES = [6, 12, 24, 48, 84, 120, 144];
+type Steps = NonNullable<Wish['steps']>;
+
+/** What the checks of the drawing and the seams have against a garment. */
+function faults(garment: Garment, ageMonths = 60): readonly string[] {
+  const completed = completeBody({ ageMonths, measured: {} });
+  if (!completed.ok) throw new Error('The body is plausible.');
+  const bounds = { chestEase: [20, 160], waistEase: [20, 160] } as const;
+  return checkGarment({ garment, body: completed.body, bounds })
+    .filter(({ level, code }) => (level === 'stop' || level === 'warn') && FITS.has(code))
+    .map(({ say }) => tell(say, 'cm'));
+}
+const FITS = new Set(['outline-closed', 'outline-simple', 'seam-lengths', 'notches-meet']);
+
+/** The sentence with which a change is left out. */
+function leftOut(steps: Steps): string {
+  const dress = tryDress({ steps });
+  if (!dress.ok) throw new Error(JSON.stringify(dress.problems));
+  return dress.skipped.map(({ problem }) => tell(problem, 'cm')).join('\n');
+}
+
+describe('every change of her own', () => {
+  for (const step of DESIGN_STEPS.filter(({ stage }) => stage === 'own')) {
+    it(`${step.id} is made at every age, and told`, () => {
+      for (const ageMonths of AGES) {
+        const dress = tryDress({ ageMonths, steps: [step.id] });
+        if (!dress.ok) throw new Error(JSON.stringify(dress.problems));
+        expect(dress.skipped, `${ageMonths} months`).toEqual([]);
+        expect(dress.garment).not.toEqual(dressOf({ ageMonths }));
+      }
+    });
+  }
+
+  it('is left out where it cannot be made, and the dress goes on', () => {
+    const dress = tryDress({
+      steps: [
+        ['add-notch', { piece: 'sleeve', edge: 'hem' }],
+        ['rename-piece', { name: 'Bodice' }],
+      ],
+    });
+    if (!dress.ok) throw new Error('A change of hers ended the dress.');
+    expect(dress.skipped).toMatchObject([{ step: 'add-notch', as: null }]);
+    expect(tell(pieceNamed(dress.garment, 'front').title, 'cm')).toBe('Bodice');
+  });
+
+  it('names the pieces and edges that there are', () => {
+    expect(leftOut([['add-notch', { piece: 'frnt' }]])).toContain('front, back');
+    expect(leftOut([['add-notch', { edge: 'sde' }]])).toContain('neckline, shoulder, armhole, side');
+  });
+});
+
+describe('move a corner', () => {
+  it('moves it as far as asked, and both edges follow', () => {
+    const given = { edge: 'waist', end: 'start', down: '12 mm', out: '7 mm' };
+    const [before, after] = [dressOf({}), dressOf({ steps: [['move-point', given]] })].map((dress) =>
+      pieceNamed(dress, 'front'),
+    );
+    if (before === undefined || after === undefined) throw new Error('There are two fronts.');
+    const [was, is] = [edgeEnd(before, 'side'), edgeEnd(after, 'side')];
+    expect([is.x - was.x, is.y - was.y]).toEqual([expect.closeTo(7, 6), expect.closeTo(12, 6)]);
+    expect(pathStart(edgeOf(after, 'waist').path)).toEqual(is);
+    expect(pathEnd(edgeOf(after, 'waist').path)).toEqual(edgeEnd(before, 'waist'));
+  });
+
+  it('leaves a seam to be told that no longer fits, or changes the sewn edge alike', () => {
+    const given = { edge: 'side', end: 'end', down: '12 mm', out: '7 mm' };
+    for (const ageMonths of AGES) {
+      const alone = dressOf({ ageMonths, steps: [['move-point', given]] });
+      expect(faults(alone, ageMonths)).toEqual([expect.stringContaining('Side seam')]);
+      const both = dressOf({ ageMonths, steps: [['move-point', { ...given, alsoOnSeam: true }]] });
+      expect(faults(both, ageMonths)).toEqual([]);
+    }
+  });
+
+  it('moves a line that cuts two pieces apart as one', () => {
+    const given = { piece: 'front', edge: 'yoke-line', end: 'start', down: '9 mm', alsoOnSeam: true };
+    const dress = dressOf({ steps: ['yoke', ['move-point', { ...given, up: '0' }]] });
+    expect(faults(dress)).toEqual([]);
+    expect(edgeLength(pieceNamed(dress, 'front'), 'yoke-line')).toBeCloseTo(
+      edgeLength(pieceNamed(dress, 'front-yoke'), 'yoke-line'),
+      6,
+    );
+  });
+
+  it('moves by a share of the edge on every body', () => {
+    const given = { edge: 'waist', end: 'end', down: '0', downShare: 0.1 };
+    for (const ageMonths of AGES) {
+      const [before, after] = [
+        dressOf({ ageMonths }),
+        dressOf({ ageMonths, steps: [['move-point', given]] }),
+      ];
+      const by =
+        edgeEnd(pieceNamed(after, 'front'), 'waist').y - edgeEnd(pieceNamed(before, 'front'), 'waist').y;
+      expect(by).toBeCloseTo(edgeLength(pieceNamed(before, 'front'), 'waist') / 10, 6);
+    }
+  });
+
+  it('keeps the fold straight and the outline whole', () => {
+    expect(leftOut([['move-point', { out: '5 mm' }]])).toContain('fold');
+    expect(leftOut([['move-point', { edge: 'shoulder', down: '300 mm' }]])).toContain('cross itself');
+    expect(leftOut([['move-point', { down: '0' }]])).toContain('stay where it is');
+    expect(leftOut([['move-point', { edge: 'neckline', end: 'start', alsoOnSeam: true }]])).toContain(
+      'sewn flat',
+    );
+  });
+});
+
+describe('bend a curve', () => {
+  it('keeps both ends and bends a straight edge outward', () => {
+    const [before, after] = [
+      dressOf({}),
+      dressOf({ steps: [['move-handle', { edge: 'shoulder', end: 'start', turn: 20 }]] }),
+    ].map((dress) => edgeOf(pieceNamed(dress, 'front'), 'shoulder').path);
+    if (before === undefined || after === undefined) throw new Error('There are two shoulders.');
+    expect(pathEnd(after)).toEqual(pathEnd(before));
+    // The neck end of a shoulder bent outward comes to lie higher.
+    expect(pathAt(after, 20).point.y).toBeLessThan(pathAt(before, 20).point.y - 2);
+  });
+});
+
+describe('allowance of one edge', () => {
+  it('goes round the cut piece at that edge only', () => {
+    const dress = dressOf({ steps: [['change-edge-allowance', { edge: 'side', allowance: '17 mm' }]] });
+    const label = () => ({ title: '', cutting: '', child: '', size: '', date: '' });
+    const cut = makeCutPieces(dress, { label });
+    const of = (id: string) => cut.find(({ piece }) => piece.id === id)?.allowances ?? {};
+    expect(of('front')).toMatchObject({ side: 17, shoulder: 10 });
+    expect(of('back')).toMatchObject({ side: 25 });
+    expect(leftOut([['change-edge-allowance', { edge: 'centre' }]])).toContain('fold');
+  });
+});
+
+describe('a notch more', () => {
+  it('meets its mate on whatever is sewn there', () => {
+    const cases: readonly [Record<string, string | number>, Steps][] = [
+      [{ piece: 'front', edge: 'side', share: 0.3 }, ['yoke']],
+      [{ piece: 'front', edge: 'waist', share: 0.7 }, ['gathered-skirt']],
+      [{ piece: 'back', edge: 'waist', share: 0.2 }, ['circle-skirt', 'back-zip']],
+      [{ piece: 'sleeve', edge: 'cap-front', share: 0.4 }, ['set-in-sleeve']],
+      [{ piece: 'back', edge: 'shoulder', share: 0.5 }, ['drop-shoulder', 'lining']],
+    ];
+    for (const ageMonths of AGES)
+      for (const [given, steps] of cases) {
+        const dress = dressOf({ ageMonths, steps: [...steps, ['add-notch', given]] });
+        expect(faults(dress, ageMonths), `${ageMonths} ${given.edge}`).toEqual([]);
+        const marks = dress.pieces.flatMap(({ notches }) =>
+          notches.filter(({ match }) => match === 'own-notch'),
+        );
+        expect(marks.length).toBeGreaterThanOrEqual(2);
+      }
+  });
+
+  it('stands a distance from the start, and not at a corner', () => {
+    const dress = dressOf({ steps: [['add-notch', { share: 0, further: '40 mm' }]] });
+    expect(pieceNamed(dress, 'front').notches.map(({ at }) => at)).toContain(40);
+    expect(leftOut([['add-notch', { share: 0 }]])).toContain('corner');
+    expect(leftOut([['add-notch', { share: 1, further: '40 mm' }]])).toContain('only');
+  });
+});

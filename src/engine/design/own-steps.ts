@@ -1,0 +1,15 @@
+import { addNotch } from './add-notch.ts';
+import { changeEdgeAllowance } from './change-edge-allowance.ts';
+import { moveHandle } from './move-handle.ts';
+import { movePoint } from './move-point.ts';
+import { renamePiece } from './rename-piece.ts';
+import type { DesignStep } from './step.ts';
+
+/** The maker's own changes to what the other steps have made. They run last, in the order in which she lists them. */
+export const OWN_STEPS: readonly DesignStep[] = [
+  movePoint,
+  moveHandle,
+  changeEdgeAllowance,
+  renamePiece,
+  addNotch,
+];
