@@ -79,7 +79,8 @@ export interface EdgeAllowance {
 }
 
 /**
- * The allowance of an edge in mm. A fold never has one. Throws on a number outside `ALLOWANCE_RANGE`, which
+ * The allowance of an edge in mm: the maker's own number for this edge, what a design step asks for, her table for
+ * the cloth and for every piece, the standard. A fold never has one. Throws on a number outside `ALLOWANCE_RANGE`, which
  * the caller refuses with words of its own before it comes here.
  */
 export function allowanceOf(piece: Piece, edge: Edge, bagged: boolean, own: OwnAllowances): number {

@@ -12,6 +12,7 @@ import {
   pathStartTangent,
 } from '../geometry/index.ts';
 import type { Edge, EdgeKind } from '../piece/index.ts';
+import { bridgeDarts } from './dart-mouth.ts';
 import { mirrorBelowHem } from './turned-corner.ts';
 
 /** An edge with what is added to it, mm; `turnsUp` where the allowance is folded back onto the piece. */
@@ -31,7 +32,8 @@ export const HEMS: readonly EdgeKind[] = ['hem', 'curved-hem', 'sleeve-hem', 'cu
  * mirror image of what lies above. Where an allowance does not fit into a tight hollow, the loop that would
  * result is cut off.
  */
-export function cuttingLineOf(edges: readonly AllowedEdge[]): Path {
+export function cuttingLineOf(allowed: readonly AllowedEdge[]): Path {
+  const edges = bridgeDarts(allowed);
   const at = (i: number) => edges[(i + edges.length) % edges.length];
   const parallels = edges.map((own, i) => {
     const moved = pathOffset(own.edge.path, own.allowance);

@@ -46,8 +46,10 @@ export function linedPieces(
 ): readonly Piece[] | null {
   const whole = garment.whole[half];
   const lined = lineFrom(whole ?? pieceOf(garment, half), turn, turnedEdges(garment));
-  if (lined === null || whole === undefined || cut === 'whole') return lined === null ? null : [lined];
-  const line = edgeOf(pieceOf(garment, `${half}-yoke`), 'yoke-line').path;
+  const upper = garment.pieces.find((piece) => piece.id === `${half}-yoke`);
+  if (lined === null || whole === undefined || upper === undefined || cut === 'whole')
+    return lined === null ? null : [lined];
+  const line = edgeOf(upper, 'yoke-line').path;
   const from = startOfLine(lined, line);
   if (from === null) return null;
   const centre = edgeOf(lined, 'centre').path;

@@ -5,12 +5,15 @@ import {
   findEdge,
   type Garment,
   type Piece,
+  type PieceId,
   pieceOf,
   type Seam,
   type SeamEdge,
   type SeamName,
 } from '../piece/index.ts';
 import { bodicePieces, HALVES } from './bodice.ts';
+import { dartSeams } from './darts.ts';
+import { waistRing } from './waist-ring.ts';
 
 /**
  * The lining's own seams follow the shell's; its neck, armhole and waist are sewn to the shell. Whether corners run
@@ -23,11 +26,13 @@ export function liningSeams(garment: Garment): readonly Seam[] {
     if (a !== null && b !== null && OWN_SEAMS.includes(seam.name))
       own.push({ ...seam, id: `${seam.id}-lining`, a, b, smoothStart: false, smoothEnd: false });
   }
+  const darts = garment.pieces.filter((piece) => piece.layer === 'lining').flatMap(dartSeams);
   return [
     ...own,
+    ...darts,
     ...toShell(garment, 'neck-lining', ['neckline']),
     ...toShell(garment, 'armhole-lining', ['armhole', 'sleeve-edge']),
-    ...toShell(garment, 'waist-lining', ['waist']),
+    ...waistToShell(garment),
   ];
 }
 
@@ -37,12 +42,12 @@ const OWN_SEAMS: readonly SeamName[] = ['shoulder', 'side', 'yoke', 'closing'];
 function liningSide(garment: Garment, side: readonly SeamEdge[]): readonly SeamEdge[] | null {
   const found: SeamEdge[] = [];
   for (const edge of side) {
-    const half = HALVES.find((h) => edge.piece === h || edge.piece === `${h}-yoke`);
+    const half = HALVES.find((h) => [h, `${h}-yoke`, `${h}-side`].includes(edge.piece));
     if (half === undefined) return null;
     const carrier = bodicePieces(garment, half, 'lining').find(
       (piece) =>
         findEdge(piece, edge.edge) !== undefined &&
-        (piece.id === `${edge.piece}-lining` || isWhole(garment, half)),
+        (piece.id === liningIdOf(edge.piece) || isWhole(garment, half)),
     );
     if (carrier === undefined) return null;
     if (!found.some((e) => e.piece === carrier.id && e.edge === edge.edge))
@@ -50,6 +55,9 @@ function liningSide(garment: Garment, side: readonly SeamEdge[]): readonly SeamE
   }
   return found;
 }
+
+/** The lining has no side panel: what a princess seam takes out of the shell is a dart in it. */
+const liningIdOf = (piece: PieceId): PieceId => `${piece.replace(/-side$/, '')}-lining`;
 
 /** A lining cut whole stands for both parts of a shell that a yoke line has cut. */
 const isWhole = (garment: Garment, half: Half): boolean =>
@@ -63,7 +71,7 @@ function toShell(garment: Garment, name: SeamName, edges: readonly EdgeName[]): 
   for (const half of HALVES) {
     const linings = bodicePieces(garment, half, 'lining');
     const lined = bodicePieces(garment, half).filter(
-      (piece) => isWhole(garment, half) || linings.some((l) => l.id === `${piece.id}-lining`),
+      (piece) => isWhole(garment, half) || linings.some((l) => l.id === liningIdOf(piece.id)),
     );
     inside.push(...linings.flatMap((piece) => carried(piece, edges)));
     shell.push(...lined.flatMap((piece) => carried(piece, edges)));
@@ -77,8 +85,24 @@ function toShell(garment: Garment, name: SeamName, edges: readonly EdgeName[]): 
       name,
       a: shell,
       b: inside,
-      join:
-        name === 'waist-lining' ? { kind: 'flat' } : { kind: 'eased', ease: length(inside) - length(shell) },
+      join: { kind: 'eased', ease: length(inside) - length(shell) },
+      smoothStart: false,
+      smoothEnd: false,
+    },
+  ];
+}
+
+/** The waist may be parted by darts and seams, in the shell and the lining at different places. */
+function waistToShell(garment: Garment): readonly Seam[] {
+  const [shell, inside] = [waistRing(garment), waistRing(garment, 'lining')];
+  if (shell === null || inside === null) return [];
+  return [
+    {
+      id: 'waist-lining',
+      name: 'waist-lining',
+      a: shell.side,
+      b: inside.side,
+      join: { kind: 'flat' },
       smoothStart: false,
       smoothEnd: false,
     },

@@ -38,8 +38,8 @@ export function notchSeams(garment: Garment): Garment {
   };
 }
 
-/** The two edges of a closing mirror each other; the waist is notched by what is sewn to it. */
-const NOT_NOTCHED: ReadonlySet<string> = new Set(['closing', 'waist-lining', 'skirt-waist']);
+/** A dart lies inside its piece; the two edges of a closing mirror each other; the waist is notched by what is sewn to it. */
+const NOT_NOTCHED: ReadonlySet<string> = new Set(['dart', 'closing', 'waist-lining', 'skirt-waist']);
 
 const isNotched = (garment: Garment, seam: Seam): boolean =>
   [...seam.a, ...seam.b].some((edge) =>

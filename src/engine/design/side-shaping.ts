@@ -1,16 +1,7 @@
-import {
-  curveBetween,
-  direction,
-  linePath,
-  outward,
-  pathEnd,
-  pathEndTangent,
-  scale,
-} from '../geometry/index.ts';
-import { edgeEnd, edgeOf, edgeStart, type Piece, pieceOf, reshape, withPiece } from '../piece/index.ts';
+import { edgeEnd, edgeOf, type Piece, pieceOf, withPiece } from '../piece/index.ts';
 import { HALVES } from './bodice.ts';
+import { moveFoot } from './bodice-foot.ts';
 import { COMMON_PRACTICE, cannot, defineStep, done, lengthParam } from './step.ts';
-import { turnEnd } from './turn-end.ts';
 
 /** Takes the side seams in, or lets them out, at the waist. */
 export const sideShaping = defineStep({
@@ -66,16 +57,8 @@ export const sideShaping = defineStep({
   },
 });
 
-/** Moves the foot of the side seam; waist and armhole are drawn again so that both still meet the side square. */
+/** Moves the foot of the side seam along the level of the waist. */
 function shapeSide(piece: Piece, shift: number): Piece {
-  const underarm = edgeStart(piece, 'side');
-  const foot = { x: edgeEnd(piece, 'side').x + shift, y: edgeEnd(piece, 'side').y };
-  const offSide = outward(direction(underarm, foot));
-  const waist = edgeOf(piece, 'waist').path;
-  const atCentre = pathEndTangent(waist);
-  return reshape(piece, {
-    side: linePath(underarm, foot),
-    waist: curveBetween(foot, scale(offSide, -1), pathEnd(waist), atCentre),
-    armhole: turnEnd(edgeOf(piece, 'armhole').path, offSide),
-  });
+  const foot = edgeEnd(piece, 'side');
+  return moveFoot(piece, { x: foot.x + shift, y: foot.y });
 }

@@ -106,7 +106,7 @@ export const yoke = defineStep({
     'too-sharp':
       'The yoke line would meet the armhole in a point too sharp to sew. Start it higher, or below the armhole.',
     crosses:
-      'The yoke line would cross the armhole or the neckline. Start it elsewhere, or let it rise less.',
+      'The yoke line would cross the armhole, the neckline or a dart. Start it elsewhere, let it rise less, or end the dart lower.',
     'piece.front-yoke': 'Front yoke',
     'piece.back-yoke': 'Back yoke',
     'draw.front': 'Yoke, front',

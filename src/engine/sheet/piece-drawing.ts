@@ -46,7 +46,9 @@ const IN_ONE: PieceLie = { turns: 0, windows: [], clear: [] };
 export function drawPiece(cut: CutPiece, ink: Ink, lie: PieceLie = IN_ONE): PieceDrawing {
   const { piece } = cut;
   const runs = cuttingRuns(cut);
-  const stitched = piece.edges.filter((edge) => edge.kind !== 'fold' && (cut.allowances[edge.name] ?? 0) > 0);
+  const stitched = piece.edges.filter(
+    (edge) => edge.kind === 'dart' || (edge.kind !== 'fold' && (cut.allowances[edge.name] ?? 0) > 0),
+  );
   const lettering: Lettering = {
     ...lie,
     ink,
