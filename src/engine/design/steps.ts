@@ -1,4 +1,7 @@
 import { armholeFacing } from './armhole-facing.ts';
+import { backButtons } from './back-buttons.ts';
+import { backLacing } from './back-lacing.ts';
+import { backTies } from './back-ties.ts';
 import { backZip } from './back-zip.ts';
 import { circleSkirt } from './circle-skirt.ts';
 import { dropShoulder } from './drop-shoulder.ts';
@@ -10,6 +13,7 @@ import { OWN_STEPS } from './own-steps.ts';
 import { pleatedSkirt } from './pleated-skirt.ts';
 import { puffSleeve } from './puff-sleeve.ts';
 import { setInSleeve } from './set-in-sleeve.ts';
+import { shoulderStuds } from './shoulder-studs.ts';
 import { sideShaping } from './side-shaping.ts';
 import type { DesignStep } from './step.ts';
 import { tieredSkirt } from './tiered-skirt.ts';
@@ -26,6 +30,10 @@ export const DESIGN_STEPS: readonly DesignStep[] = [
   dropShoulder,
   yoke,
   backZip,
+  backButtons,
+  backLacing,
+  backTies,
+  shoulderStuds,
   setInSleeve,
   puffSleeve,
   gatheredSkirt,
