@@ -10,7 +10,7 @@ import type { ChildDress } from './work-child.ts';
 /** The pieces of one child with their allowances, and what stands on each: in which cloth, for whom, of which day. */
 export function cutDress(
   order: Order,
-  { child, body, garment }: ChildDress,
+  { child, body, garment }: Pick<ChildDress, 'child' | 'body' | 'garment'>,
   day: string,
 ): readonly CutPiece[] {
   const size = sizeText(body, order.units);

@@ -23,6 +23,7 @@ import type { Order } from './order.ts';
 import type { OrderProblem } from './problem.ts';
 import { formatName } from './read-paper.ts';
 import { type ReadmeFile, readmeText } from './readme-text.ts';
+import { drawSizeRun } from './size-run.ts';
 
 /** What the engine has not of its own and the way to paper needs. */
 export interface PackTools {
@@ -87,13 +88,15 @@ export function makePack(order: Order, tools: PackTools): PackResult {
     tools.progress?.({ done: i, total, next: child.name });
     return childPapers(desk, mustNotBeCut(child) ? marked(child, order) : child, folders[i] ?? child.name);
   });
+  const sizes = order.sizes.length === 0 ? null : drawSizeRun(order, desk.ink, day);
+  if (sizes?.ok === false) return { ok: false, code: 'problems', problems: sizes.problems };
   tools.progress?.({ done: total - 1, total, next: order.title });
   const cloths = layCloths(
     order,
     children.flatMap((child) => child.report.pieces),
   );
   const papers = [
-    ...partyPapers(desk, report, children, cloths),
+    ...partyPapers(desk, report, children, cloths, sizes?.pages ?? null),
     ...children.flatMap((child) => child.documents),
   ];
   const documents = [...papers, contentsOf(papers)];
@@ -130,11 +133,12 @@ function marked(child: ChildReport, order: Order): ChildReport {
 const README = 'README.txt';
 const CHECKS = 'checks.pdf';
 const CUT_LIST = 'cut-list.pdf';
+const SIZES = 'all-sizes.pdf';
 
 const foldersOf = ({ children }: Extract<OrderReport, { ok: true }>): readonly string[] =>
   distinctFileNames(
     children.map(({ name }) => safeFileName(name, 'child')),
-    [README, CHECKS, CUT_LIST, PACK_CONTENTS.path],
+    [README, CHECKS, CUT_LIST, SIZES, PACK_CONTENTS.path],
   );
 
 interface ChildPapers {
@@ -195,14 +199,17 @@ function partyPapers(
   report: Extract<OrderReport, { ok: true }>,
   children: readonly ChildPapers[],
   cloths: LaidCloths,
+  sizes: readonly Page[] | null,
 ): readonly PackDocument[] {
   const about = {
     checks: say('order.file.party-checks', {}, ink.units),
     cutList: say('order.file.party-cut-list', {}, ink.units),
+    sizes: say('order.file.sizes', {}, ink.units),
   };
   const files = [
     { path: CHECKS, about: about.checks },
     { path: CUT_LIST, about: about.cutList },
+    ...(sizes === null ? [] : [{ path: SIZES, about: about.sizes }]),
     { path: PACK_CONTENTS.path, about: say('order.file.contents', {}, ink.units) },
   ];
   const list = cutListPages({ title: order.title, date: day, cloths: cloths.lists, paper, ink });
@@ -215,5 +222,8 @@ function partyPapers(
       pages: partyCheckPages(order, report, paper, ink, day),
     },
     { path: CUT_LIST, kind: 'pages', title: `${about.cutList}: ${order.title}`, pages: list },
+    ...(sizes === null
+      ? []
+      : [{ path: SIZES, kind: 'pages', title: `${about.sizes}: ${order.title}`, pages: sizes } as const]),
   ];
 }

@@ -22,6 +22,8 @@ export interface Order {
   readonly ruler: Ruler;
   readonly cloths: readonly OrderCloth[];
   readonly children: readonly OrderChild[];
+  /** Average children for whom the order's dress is drawn as well, one inside the other; empty for none. */
+  readonly sizes: readonly OrderChild[];
   /** The maker's own bounds; null for the published range. */
   readonly fit: { readonly [K in keyof EaseBounds]: EaseBounds[K] | null };
   readonly allowances: OwnAllowances;

@@ -7,6 +7,7 @@ import {
   type Measured,
   type MeasureId,
 } from '../body/index.ts';
+import { say } from '../words/index.ts';
 import { type Day, monthsBetween, readDay } from './day.ts';
 import { givenProblems } from './given-params.ts';
 import { mergeSteps, readSteps } from './merge-steps.ts';
@@ -18,6 +19,7 @@ import { shown } from './shown.ts';
 
 export interface ReadChildren {
   readonly children: readonly OrderChild[];
+  readonly sizes: readonly OrderChild[];
   readonly problems: readonly OrderProblem[];
 }
 
@@ -51,7 +53,31 @@ export function readChildren(
       path: at.path,
     };
   });
-  return { children, problems };
+  const merged = mergeSteps(party.steps, [], whole);
+  const sizes = readSizes(order, reader).map((size) => ({ ...size, block: partyBlock, steps: merged.steps }));
+  return { children, sizes, problems };
+}
+
+/** The run of sizes, from the smallest, each named by what it is picked by. */
+function readSizes(
+  { sizes, units }: OrderFile,
+  reader: LengthReader,
+): readonly Pick<OrderChild, 'name' | 'body' | 'path'>[] {
+  const heights = (sizes?.heights ?? []).flatMap((given, i) => {
+    const path = ['sizes', 'heights', i];
+    const height = reader.anyLength({ child: null, path }, given);
+    if (height === null) return [];
+    const name = say('order.size.height', { height: { mm: height } }, units);
+    return [
+      { rank: height, name, path, body: { ageMonths: null, sex: 'girl' as const, measured: { height } } },
+    ];
+  });
+  const ages = (sizes?.ageMonths ?? []).map((ageMonths, i) => {
+    const name = say('order.size.age', { months: ageMonths }, units);
+    const body = { ageMonths, sex: 'girl' as const, measured: {} };
+    return { rank: ageMonths, name, path: ['sizes', 'ageMonths', i], body };
+  });
+  return [...heights, ...ages].toSorted((a, b) => a.rank - b.rank);
 }
 
 function readBody(

@@ -113,7 +113,7 @@ function resolveOrder(file: OrderFile, names: readonly string[]): Extract<ReadOr
   const dueDay = dayIn(file.dueDay, 'dueDay', problems);
   if (file.madeOn !== undefined) dayIn(file.madeOn, 'madeOn', problems);
   const { cloths, problems: clothProblems } = readCloths(file.cloths, file.units, reader);
-  const { children, problems: childProblems } = readChildren(file, dueDay, names, reader);
+  const { children, sizes, problems: childProblems } = readChildren(file, dueDay, names, reader);
   const { papers, printer, problems: paperProblems } = readPaper(file.paper, reader);
   const order: Order = {
     title: file.title.trim().normalize('NFC'),
@@ -123,6 +123,7 @@ function resolveOrder(file: OrderFile, names: readonly string[]): Extract<ReadOr
     ruler: file.ruler === undefined ? finestRuler(file.units) : RULER_NAMES[file.ruler],
     cloths,
     children,
+    sizes,
     fit: readFit(file.fit, reader),
     allowances: readAllowances(file.allowances, reader),
     papers,

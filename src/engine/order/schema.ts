@@ -145,6 +145,9 @@ export const ORDER_SCHEMA = table({
   paperBlock: v.optional(paperBlock),
   dress: list(step, MOST_STEPS),
   children: list(child, 60),
+  sizes: v.optional(
+    table({ heights: v.optional(list(length, 12)), ageMonths: v.optional(list(number, 12)) }),
+  ),
   fit: v.optional(tableOf(['chestEase', 'waistEase'], range)),
   allowances: v.optional(allowances),
   paper: v.optional(paper),

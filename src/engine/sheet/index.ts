@@ -1,6 +1,7 @@
 export { type ClothCutList, cutListPages } from './cut-list.ts';
 export { type HandPart, type HandStep, handSheetPages } from './hand-sheet.ts';
 export { hatchLines } from './hatch.ts';
+export { nestedSizePages, type SizeSet } from './nested-sizes.ts';
 export { PAPER_FORMATS, type Paper, type PaperName, paperOf } from './paper-format.ts';
 export { patternSheets } from './pattern-sheets.ts';
 export { drawPiece } from './piece-drawing.ts';

@@ -24,6 +24,7 @@ export const LINE_STYLES = {
   'strip-line': { width: 0.3, dash: [6, 1.5, 1.5, 1.5], grey: 0 },
   button: { width: 0.25, dash: [1, 1], grey: 0 },
   buttonhole: { width: 0.6, dash: [], grey: 0 },
+  loop: { width: 0.6, dash: [], grey: 0 },
   frame: { width: 0.15, dash: [], grey: 0.35 },
   join: { width: 0.3, dash: [0.6, 2], grey: 0.2 },
   cross: { width: 0.25, dash: [], grey: 0 },
@@ -33,9 +34,27 @@ export const LINE_STYLES = {
   hatch: { width: 0.1, dash: [], grey: 0.6 },
   faint: { width: 0.2, dash: [], grey: 0.55 },
   live: { width: 0.6, dash: [], grey: 0 },
+  // Sizes of a run lie close together: kinds of dash that the eye can follow, from the smallest size to the largest.
+  'size-1': { width: 0.5, dash: [], grey: 0 },
+  'size-2': { width: 0.5, dash: [6, 2], grey: 0 },
+  'size-3': { width: 0.5, dash: [1.2, 1.8], grey: 0 },
+  'size-4': { width: 0.5, dash: [10, 2, 1.2, 2], grey: 0 },
+  'size-5': { width: 0.5, dash: [3, 1.5], grey: 0 },
+  'size-6': { width: 0.5, dash: [10, 2, 1.2, 2, 1.2, 2], grey: 0 },
+  'size-7': { width: 0.5, dash: [14, 3], grey: 0 },
+  'size-8': { width: 0.5, dash: [5, 2, 5, 2, 1.2, 2], grey: 0 },
+  'size-9': { width: 0.5, dash: [1.2, 4], grey: 0 },
+  'size-10': { width: 0.5, dash: [18, 2, 3, 2], grey: 0 },
+  'size-11': { width: 0.9, dash: [], grey: 0 },
+  'size-12': { width: 0.9, dash: [6, 3], grey: 0 },
 } as const satisfies Record<string, LineStyle>;
 
 export type LineName = keyof typeof LINE_STYLES;
+
+/** The lines of a run of sizes, from the smallest. */
+export const SIZE_LINES: readonly LineName[] = Object.keys(LINE_STYLES).filter((name): name is LineName =>
+  name.startsWith('size-'),
+);
 
 /** Flat fills: ink for arrow heads and points, tint for areas that text is read on, paper to clear a place. */
 export const FILL_GREYS = { ink: 0, tint: 0.85, paper: 1 } as const;

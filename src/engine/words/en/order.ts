@@ -237,6 +237,10 @@ export const order = {
   'order.file.pieces': 'every piece in a drawing of its own (SVG, true size)',
   'order.file.contents': 'names the files of this pack; leave it here',
   'order.file.party-checks': 'checks of all dresses at a glance',
+  'order.file.sizes': 'the dress in every size, one inside the other',
+  'order.field.sizes': 'sizes',
+  'order.field.sizes.heights': 'sizes, heights',
+  'order.field.sizes.ageMonths': 'sizes, ages in months',
   'order.file.party-cut-list': 'what to cut and to buy for all together',
 
   'order.readme.days': 'To be worn on {due}. Made on {made}.',

@@ -13,6 +13,7 @@ export const paper = {
   'paper.piece.strip-line': 'strip line',
   'paper.piece.button': 'button',
   'paper.piece.buttonhole': 'buttonhole',
+  'paper.piece.loop': 'loop',
 
   'paper.front.name': 'Front page',
   'paper.front.about': '{size}. Drawn {date}.',
@@ -65,4 +66,9 @@ export const paper = {
     'In the pictures the length of the cloth runs to the right, heads to the left. Pieces on the fold are shown opened out; the second of a pair is turned over.',
   'lay.wider-than-cloth':
     '{piece} is {width} wide and does not fit on {cloth}, which has {usable} between the selvedges. Take a wider cloth or join widths.',
+  'paper.sizes.name': 'All sizes',
+  'paper.sizes.about':
+    'Cutting lines of every size, one inside the other. Drawn {date}. Cut along the line of one size.',
+  'paper.sizes.row': '{size}: cut {width} wide, {length} long',
+  'paper.sizes.square': '100 mm each way',
 } as const;
