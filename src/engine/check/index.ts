@@ -7,14 +7,17 @@ import { closingLongEnough } from './closing-long-enough.ts';
 import { cornersRunSmooth } from './corners-run-smooth.ts';
 import { gatherRatio } from './gather-ratio.ts';
 import { headPasses, neckClears } from './head-passes.ts';
+import { hemWalks } from './hem-walks.ts';
 import { liningFits } from './lining-fits.ts';
 import { lookAt, type Rule } from './look.ts';
 import { netCaution } from './net-caution.ts';
 import { notchesMeet } from './notches-meet.ts';
 import { outlineClosed, outlineSimple } from './outlines.ts';
+import { pleatJoins } from './pleat-joins.ts';
 import { pleatsWhole } from './pleats-whole.ts';
 import { seamLengths } from './seam-lengths.ts';
 import { shoulderNarrow } from './shoulder-narrow.ts';
+import { tiersMatch } from './tiers-match.ts';
 
 export type { Check, CheckCode, CheckInput, EaseBounds, Level } from './check.ts';
 export { summarise } from './summary.ts';
@@ -28,6 +31,8 @@ const RULES: readonly Rule[] = [
   notchesMeet,
   liningFits,
   pleatsWhole,
+  pleatJoins,
+  tiersMatch,
   gatherRatio,
   headPasses,
   neckClears,
@@ -38,6 +43,7 @@ const RULES: readonly Rule[] = [
   waistEase,
   armholeDepth,
   closingLongEnough,
+  hemWalks,
   shoulderNarrow,
   netCaution,
 ];

@@ -1,6 +1,5 @@
-import type { Garment } from '../piece/index.ts';
+import { type Garment, skirtDepth } from '../piece/index.ts';
 import { gatheredPanels } from './gathered-panels.ts';
-import { skirtDepth } from './skirt-depth.ts';
 import type { StepWork } from './step.ts';
 import { tellPanels } from './tell-panels.ts';
 import { closingBelowWaist, notchWaist, waistRing } from './waist-ring.ts';

@@ -36,8 +36,8 @@ export const pleatedSkirt = defineStep({
     ),
     fullness: ratioParam(
       () => 3,
-      [1.2, 4],
-      'full knife or box pleats take 3 times the finished width (pleat tutorial, 17 Sep 2014); less gives partial depth',
+      [1.2, 6.2],
+      'full knife or box pleats take 3 times the finished width (pleat tutorial, 17 Sep 2014); less gives partial depth; 160 in laid into 26 is about the limit (a page on the algebra of pleats, Nov 2018)',
     ),
   },
   words: {

@@ -1,4 +1,6 @@
-import { edgeLength, findEdge, type Garment, type Piece } from '../piece/index.ts';
+import { edgeLength, findEdge } from './edges.ts';
+import type { Garment } from './garment.ts';
+import type { Piece } from './piece.ts';
 
 /** The pieces of the outer skirt that hang from the waist, without what lies over or under it. */
 export const skirtTops = (garment: Garment): readonly Piece[] =>
