@@ -92,7 +92,8 @@ export interface Marking {
     | 'gather'
     | 'strip-line'
     | 'button'
-    | 'buttonhole';
+    | 'buttonhole'
+    | 'loop';
   readonly path: Path;
 }
 

@@ -72,6 +72,7 @@ const MARKING_WORDS = {
   'strip-line': 'paper.piece.strip-line',
   button: 'paper.piece.button',
   buttonhole: 'paper.piece.buttonhole',
+  loop: 'paper.piece.loop',
 } as const satisfies Record<Marking['kind'], WordKey>;
 
 /** Writes beside each marking what it is; words that find no free place are left out, the line speaks by its dash. */

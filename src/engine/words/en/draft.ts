@@ -58,4 +58,8 @@ export const draft = {
   'piece.front': 'Front',
   'piece.back': 'Back',
   'piece.sleeve': 'Sleeve',
+
+  'draft.placket': 'Placket strip for the skirt',
+  'draft.placket.strip':
+    'Rule a strip {length} long and {width} wide and fold it lengthwise. It binds both edges of the slit of {slit} in the skirt, in one piece.',
 } as const;

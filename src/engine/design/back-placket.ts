@@ -1,0 +1,40 @@
+import type { Bench } from '../construct/index.ts';
+import type { Garment } from '../piece/index.ts';
+import { stripPiece } from './strip.ts';
+
+/** Finished width of the strip that binds the slit, mm; both from common practice, no source. */
+const PLACKET_WIDTH = 20;
+/** What the strip needs to go round the foot of the slit, mm. */
+const ROUND_THE_FOOT = 10;
+/** A slit shorter than this needs no binding, mm (common practice, no source). */
+const LEAST_SLIT = 20;
+
+/**
+ * One strip that binds both edges of the slit in the skirt below the waist seam, folded lengthwise. It is sewn to
+ * part of the skirt's edge only, so it stands without a seam. Gives the garment unchanged where the slit is short.
+ */
+export function withPlacket(garment: Garment, bench: Bench, belowWaist: number): Garment {
+  if (belowWaist < LEAST_SLIT) return garment;
+  const length = 2 * belowWaist + ROUND_THE_FOOT;
+  const title = { key: 'draft.placket', values: {} };
+  const piece = stripPiece({
+    id: 'placket',
+    title,
+    length,
+    width: PLACKET_WIDTH,
+    upper: 'fold',
+    lower: 'attach',
+    left: 'attach',
+    right: 'attach',
+    cutting: { as: 'fold', copies: 1 },
+    grain: 'along',
+    cloth: 'main',
+  });
+  bench.part(title);
+  bench.tell(
+    'draft.placket.strip',
+    { length: { mm: length }, width: { mm: 2 * PLACKET_WIDTH }, slit: { mm: belowWaist } },
+    { lines: piece.edges.map((edge) => edge.path) },
+  );
+  return { ...garment, pieces: [...garment.pieces, piece] };
+}
