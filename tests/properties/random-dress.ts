@@ -6,8 +6,18 @@ import { type ChosenStep, DESIGN_STEPS, type DesignStep } from '../../src/engine
  * set somewhere a maker could set it. Lengths are in mm, so that the values do not depend on the units.
  */
 export const randomDress: fc.Arbitrary<readonly ChosenStep[]> = fc
-  .tuple(...kinds().map((steps) => fc.option(fc.constantFrom(...steps).chain(randomStep), { freq: 4 })))
+  .tuple(...kinds().map(sometimes))
   .map((chosen) => chosen.filter((step): step is ChosenStep => step !== null));
+
+/** Steps for figures are rare, one or two to a dress; together they would be a figure that no child has. */
+function sometimes(steps: readonly DesignStep[]): fc.Arbitrary<ChosenStep | null> {
+  const chosen = fc.constantFrom(...steps).chain(randomStep);
+  return steps.every((step) => RARE.has(step.stage))
+    ? fc.oneof({ weight: 3, arbitrary: fc.constant(null) }, { weight: 1, arbitrary: chosen })
+    : fc.option(chosen, { freq: 4 });
+}
+
+const RARE: ReadonlySet<string> = new Set(['figure', 'fitting', 'panel']);
 
 function kinds(): readonly (readonly DesignStep[])[] {
   const byKind = new Map<string, DesignStep[]>();
@@ -60,7 +70,20 @@ function randomValue(
 }
 
 /** Choices are always kept; they cannot make a design impossible by themselves. */
-const KEPT = new Set(['shape', 'finish', 'line', 'halves', 'way', 'style', 'part', 'cut', 'skirt', 'count']);
+const KEPT = new Set([
+  'places',
+  'end',
+  'shape',
+  'finish',
+  'line',
+  'halves',
+  'way',
+  'style',
+  'part',
+  'cut',
+  'skirt',
+  'count',
+]);
 
 /** What is tried for each length, mm; some of it lies beyond what a small child allows, and must be refused well. */
 const TRIED: Readonly<Record<string, readonly [number, number]>> = {
@@ -68,6 +91,9 @@ const TRIED: Readonly<Record<string, readonly [number, number]>> = {
   spacing: [12, 120],
   capEase: [0, 25],
   armEase: [25, 80],
+  bandEase: [25, 40],
+  bandDepth: [10, 50],
+  elasticEase: [0, 10],
   turn: [0, 3],
   takeIn: [0, 15],
   letOut: [0, 30],
@@ -89,6 +115,7 @@ const TRIED: Readonly<Record<string, readonly [number, number]>> = {
   skirtShorter: [0, 60],
   facingDepth: [40, 90],
   facingWidth: [20, 60],
+  finishedWidth: [8, 10],
   lap: [16, 25],
   diameter: [6, 25],
   thickness: [1, 6],
@@ -100,6 +127,15 @@ const TRIED: Readonly<Record<string, readonly [number, number]>> = {
   tieLength: [80, 400],
   overlap: [12, 35],
   studDiameter: [5, 12],
+  longer: [0, 20],
+  wider: [0, 30],
+  down: [-8, 8],
+  seat: [0, 60],
+  waist: [0, 20],
+  backLonger: [0, 25],
+  frontShorter: [0, 15],
+  hipEase: [30, 90],
+  allowance: [26, 60],
   width: [5, 20],
   backWidth: [5, 20],
   tip: [5, 25],

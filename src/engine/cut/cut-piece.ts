@@ -1,5 +1,5 @@
-import type { Garment, Piece, PieceId } from '../piece/index.ts';
-import { type EdgeName, outlineOf } from '../piece/index.ts';
+import type { Edge, EdgeName, Garment, Piece, PieceId } from '../piece/index.ts';
+import { edgeOf, outlineOf, pieceOf } from '../piece/index.ts';
 import { allowanceOf, type OwnAllowances } from './allowances.ts';
 import { type AllowedEdge, cuttingLineOf, HEMS } from './cutting-line.ts';
 import { notchStrokes } from './notch-strokes.ts';
@@ -13,15 +13,27 @@ export interface CutOptions {
   readonly own?: OwnAllowances;
   /** Hem edges that are sewn and turned instead of hemmed. */
   readonly bagged?: (piece: PieceId, edge: EdgeName) => boolean;
+  /** The edge that an edge of kind `attach` is sewn to; it takes over its allowance, so that cut edges meet. */
+  readonly sewnTo?: (piece: PieceId, edge: EdgeName) => SewnTo | null;
+}
+
+interface SewnTo {
+  readonly piece: Piece;
+  readonly edge: Edge;
 }
 
 /** Lays the allowances, notches and label round one piece. */
 export function makeCutPiece(piece: Piece, options: CutOptions): CutPiece {
   const edges: AllowedEdge[] = piece.edges.map((edge) => {
-    const isHem = HEMS.includes(edge.kind);
-    const bagged = isHem && (options.bagged?.(piece.id, edge.name) ?? false);
-    const allowance = allowanceOf(piece, edge, bagged, options.own ?? {});
-    return { edge, allowance, turnsUp: isHem && !bagged };
+    const turnsIn = (on: Piece, at: Edge): boolean =>
+      HEMS.includes(at.kind) && (options.bagged?.(on.id, at.name) ?? false);
+    const own = options.own ?? {};
+    const bagged = turnsIn(piece, edge);
+    const like = followsMate(piece, edge, own) ? options.sewnTo?.(piece.id, edge.name) : null;
+    const allowance = like
+      ? allowanceOf(like.piece, like.edge, turnsIn(like.piece, like.edge), own)
+      : allowanceOf(piece, edge, bagged, own);
+    return { edge, allowance, turnsUp: HEMS.includes(edge.kind) && !bagged };
   });
   const cuttingLine = cuttingLineOf(edges);
   const notches = piece.notches.flatMap((notch) => {
@@ -39,10 +51,38 @@ export function makeCutPiece(piece: Piece, options: CutOptions): CutPiece {
 }
 
 /** All pieces of a garment. A hem edge that is sewn in a seam is bagged, not hemmed. */
-export function makeCutPieces(garment: Garment, options: Omit<CutOptions, 'bagged'>): readonly CutPiece[] {
+export function makeCutPieces(
+  garment: Garment,
+  options: Omit<CutOptions, 'bagged' | 'sewnTo'>,
+): readonly CutPiece[] {
   const sewn = new Set(
     garment.seams.flatMap((seam) => [...seam.a, ...seam.b].map(({ piece, edge }) => `${piece}/${edge}`)),
   );
   const bagged = (piece: PieceId, edge: EdgeName): boolean => sewn.has(`${piece}/${edge}`);
-  return garment.pieces.map((piece) => makeCutPiece(piece, { ...options, bagged }));
+  const sewnTo = (piece: PieceId, edge: EdgeName): SewnTo | null => mateOf(garment, piece, edge);
+  return garment.pieces.map((piece) => makeCutPiece(piece, { ...options, bagged, sewnTo }));
+}
+
+/** An edge that is sewn onto another has no allowance of its own, unless the design or the maker gives it one. */
+const followsMate = (piece: Piece, edge: Edge, own: OwnAllowances): boolean =>
+  edge.kind === 'attach' &&
+  edge.allowance === undefined &&
+  own.table?.attach === undefined &&
+  own.cloth?.[piece.cloth]?.attach === undefined &&
+  !own.edges?.some((at) => at.piece === piece.id && at.edge === edge.name);
+
+function mateOf(garment: Garment, piece: PieceId, edge: EdgeName): SewnTo | null {
+  for (const { a, b } of garment.seams) {
+    for (const [ours, others] of [
+      [a, b],
+      [b, a],
+    ] as const) {
+      const [mate] = others;
+      if (mate === undefined || !ours.some((at) => at.piece === piece && at.edge === edge)) continue;
+      const holder = pieceOf(garment, mate.piece);
+      const found = edgeOf(holder, mate.edge);
+      if (found.kind !== 'attach') return { piece: holder, edge: found };
+    }
+  }
+  return null;
 }

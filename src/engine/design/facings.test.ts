@@ -50,7 +50,8 @@ describe('a neck facing', () => {
   });
 
   it('is cut on the fold in front, and in two behind where the back opens', () => {
-    const cutting = (steps: Wish['steps'], id: string) => pieceNamed(dressOf({ steps }), id).cutting;
+    const cutting = (steps: NonNullable<Wish['steps']>, id: string) =>
+      pieceNamed(dressOf({ steps }), id).cutting;
     expect(cutting(['neck-facing'], 'facing-back')).toEqual({ as: 'fold', copies: 1 });
     expect(cutting(['back-zip', 'neck-facing'], 'facing-back')).toEqual({ as: 'pair', copies: 2 });
     expect(cutting(['back-zip', 'neck-facing'], 'facing-front')).toEqual({ as: 'fold', copies: 1 });
@@ -64,7 +65,7 @@ describe('a neck facing', () => {
 
   it('stays clear of the armhole, and is refused on a shoulder that leaves no room', () => {
     const plain = edgeLength(pieceNamed(dressOf({}), 'front'), 'shoulder');
-    const steps = (left: number): Wish['steps'] => [
+    const steps = (left: number): NonNullable<Wish['steps']> => [
       ['neckline', { widen: `${plain - left} mm` }],
       'neck-facing',
     ];

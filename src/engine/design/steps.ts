@@ -1,3 +1,4 @@
+import { armholeBinding } from './armhole-binding.ts';
 import { armholeFacing } from './armhole-facing.ts';
 import { backButtons } from './back-buttons.ts';
 import { backLacing } from './back-lacing.ts';
@@ -5,14 +6,22 @@ import { backTies } from './back-ties.ts';
 import { backZip } from './back-zip.ts';
 import { circleSkirt } from './circle-skirt.ts';
 import { dropShoulder } from './drop-shoulder.ts';
+import { droppedWaist } from './dropped-waist.ts';
 import { gatheredSkirt } from './gathered-skirt.ts';
+import { letOutSeams } from './let-out-seams.ts';
 import { lining } from './lining.ts';
+import { longBody } from './long-body.ts';
+import { nappyRoom } from './nappy-room.ts';
+import { neckBinding } from './neck-binding.ts';
 import { neckFacing } from './neck-facing.ts';
 import { neckline } from './neckline.ts';
 import { OWN_STEPS } from './own-steps.ts';
 import { pleatedSkirt } from './pleated-skirt.ts';
 import { puffSleeve } from './puff-sleeve.ts';
+import { roundTummy } from './round-tummy.ts';
+import { seated } from './seated.ts';
 import { setInSleeve } from './set-in-sleeve.ts';
+import { shoulderSlope } from './shoulder-slope.ts';
 import { shoulderStuds } from './shoulder-studs.ts';
 import { sideShaping } from './side-shaping.ts';
 import type { DesignStep } from './step.ts';
@@ -23,7 +32,13 @@ import { yoke } from './yoke.ts';
 
 /** Every design step that there is. A new one is its own file and one line here. */
 export const DESIGN_STEPS: readonly DesignStep[] = [
+  longBody,
+  roundTummy,
+  shoulderSlope,
+  nappyRoom,
+  seated,
   waistLevel,
+  droppedWaist,
   sideShaping,
   waistDarts,
   neckline,
@@ -41,8 +56,11 @@ export const DESIGN_STEPS: readonly DesignStep[] = [
   circleSkirt,
   tieredSkirt,
   lining,
+  letOutSeams,
   neckFacing,
   armholeFacing,
+  neckBinding,
+  armholeBinding,
   ...OWN_STEPS,
 ];
 

@@ -22,6 +22,12 @@ export const draft = {
     '{piece}: rule a rectangle {width} wide and {length} long; one long side is the fold. Cut {copies}.',
   'draft.panel-pleats':
     'Mark the pleat lines as drawn, {count} in all; bring each fold line to its meeting line.',
+  'draft.bias.rule':
+    'Rule a strip {length} long and {width} wide at 45 degrees to the grain. Cut {copies}, with allowances at all sides.',
+  'draft.bias.inside':
+    'Sew one long edge to the dress, clip, turn the strip to the inside, fold its other edge in and stitch it down, {finished} wide.',
+  'draft.bias.bound':
+    'Cut the allowance off the edge of the dress. Fold the strip over the raw edge, both its long edges turned in, and stitch, {finished} wide on each side.',
 
   'end.square-centre': 'square to the centre',
   'end.square-shoulder': 'square to the shoulder',

@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest';
+import { dressOf, pieceNamed, refusalOf, type Wish } from '../../../tests/dress-of.ts';
+import { faultsOf } from '../../../tests/faults-of.ts';
+import { makeCutPieces } from '../cut/index.ts';
+import { pathBounds } from '../geometry/index.ts';
+import { edgeLength, type Garment } from '../piece/index.ts';
+
+const AGES = [6, 12, 24, 48, 84, 120, 144];
+const label = () => ({ title: 'Strip', cutting: 'Cut 1', child: 'Child', size: '', date: '' });
+
+function cutWidth(garment: Garment, id: string): number {
+  const cut = makeCutPieces(garment, { label }).find(({ piece }) => piece.id === id);
+  if (cut === undefined) throw new Error(`No piece ${id}`);
+  const { minY, maxY } = pathBounds(cut.cuttingLine);
+  return maxY - minY;
+}
+
+describe('a neck binding', () => {
+  it('is as long as the neck, at every age and for every shape', () => {
+    for (const ageMonths of AGES) {
+      for (const shape of ['round', 'v', 'square', 'sweetheart', 'boat']) {
+        for (const closing of ['back-zip', 'back-buttons']) {
+          const steps: Wish['steps'] = [['neckline', { shape }], 'yoke', closing, 'neck-binding'];
+          expect(faultsOf({ ageMonths, steps }), `${shape} ${closing} at ${ageMonths} months`).toEqual([]);
+        }
+      }
+    }
+    const dress = dressOf({ steps: ['neck-binding'] });
+    const neck = ['front', 'back'].reduce(
+      (sum, id) => sum + 2 * edgeLength(pieceNamed(dress, id), 'neckline'),
+      0,
+    );
+    expect(edgeLength(pieceNamed(dress, 'neck-binding'), 'upper')).toBeCloseTo(neck, 9);
+  });
+
+  it('is cut 3 to 3.5 cm wide for 8 to 10 mm finished, with the allowance of the neck', () => {
+    for (const [finished, width] of [
+      ['8 mm', 30],
+      ['10 mm', 34],
+    ] as const) {
+      const dress = dressOf({ steps: [['neck-binding', { finishedWidth: finished }]] });
+      expect(cutWidth(dress, 'neck-binding')).toBeCloseTo(width, 6);
+    }
+  });
+
+  it('is cut on the bias', () => {
+    const { from, to } = pieceNamed(dressOf({ steps: ['neck-binding'] }), 'neck-binding').grain;
+    expect(Math.abs((to.y - from.y) / (to.x - from.x))).toBeCloseTo(1, 9);
+  });
+
+  it('is joined into a ring only where the back is closed', () => {
+    const joins = (steps: NonNullable<Wish['steps']>) =>
+      dressOf({ steps }).seams.filter((seam) => seam.id === 'neck-binding-join').length;
+    expect(joins(['neck-binding'])).toBe(1);
+    expect(joins(['back-zip', 'neck-binding'])).toBe(0);
+  });
+
+  it('is not possible on shoulders that open, and excludes a facing', () => {
+    expect(refusalOf({ steps: ['shoulder-studs', 'neck-binding'] })).toBe('neck-binding.open-shoulders');
+    expect(refusalOf({ steps: ['neck-facing', 'neck-binding'] })).toBe('two-of-a-kind');
+  });
+});
+
+describe('an armhole binding', () => {
+  it('is as long as the armhole of every neck, yoke and cap', () => {
+    for (const ageMonths of AGES) {
+      for (const other of [['yoke'], ['neckline', 'back-zip'], ['drop-shoulder']]) {
+        expect(faultsOf({ ageMonths, steps: [...other, 'armhole-binding'] }), `${other}`).toEqual([]);
+      }
+    }
+    const dress = dressOf({ steps: ['armhole-binding'] });
+    const armhole = ['front', 'back'].reduce(
+      (sum, id) => sum + edgeLength(pieceNamed(dress, id), 'armhole'),
+      0,
+    );
+    expect(edgeLength(pieceNamed(dress, 'armhole-binding'), 'upper')).toBeCloseTo(armhole, 9);
+    expect(pieceNamed(dress, 'armhole-binding').cutting.copies).toBe(2);
+  });
+
+  it('is refused where a sleeve is sewn in', () => {
+    expect(refusalOf({ steps: ['set-in-sleeve', 'armhole-binding'] })).toBe('armhole-binding.sleeved');
+  });
+});
