@@ -1,16 +1,20 @@
-import type { Body } from '../body/index.ts';
+import { type Body, girthBelowWaist } from '../body/index.ts';
 
 /** Drafts set the nape this far below the neck points, mm ("sixth of the neck": back neck depth 1.5 cm). */
 const NAPE_BELOW_NECK_POINT = 15;
 
+/** Waists that lie this little below the natural one are meant to be at it, mm: methods differ in where it lies. */
+const LEVELS_VARY = 20;
+
 /**
- * Girth of the body at a level below the neck points, mm: the chest down to the armpits, the waist from the natural
- * waist on, and straight between them (our own rule; nothing is measured there).
+ * Girth of the body at a level below the neck points, mm: the chest down to the armpits, straight from there to
+ * the natural waist, and straight on to the hip (our own rule; nothing is measured between them).
  */
-export function bodyGirthAt({ values }: Body, y: number): number {
+export function bodyGirthAt(body: Body, y: number): number {
+  const { values } = body;
   const armpits = NAPE_BELOW_NECK_POINT + values.scyeDepth.mm;
   const waist = NAPE_BELOW_NECK_POINT + values.backNeckToWaist.mm;
-  if (y >= waist) return values.waistGirth.mm;
+  if (y >= waist) return girthBelowWaist(body, y - waist - LEVELS_VARY);
   const down = Math.max(y - armpits, 0) / Math.max(waist - armpits, 1);
   return values.chestGirth.mm + Math.min(down, 1) * (values.waistGirth.mm - values.chestGirth.mm);
 }

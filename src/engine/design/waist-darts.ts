@@ -1,7 +1,7 @@
 import type { Half } from '../block/index.ts';
 import type { ParamValues } from '../construct/index.ts';
 import type { Path } from '../geometry/index.ts';
-import { edgeEnd, edgeStart, type Piece, pieceOf, withPiece } from '../piece/index.ts';
+import { edgeEnd, edgeOf, edgeStart, type Garment, type Piece, pieceOf, withPiece } from '../piece/index.ts';
 import { inches } from '../units/index.ts';
 import { HALVES } from './bodice.ts';
 import { footMovedOut, moveFoot } from './bodice-foot.ts';
@@ -92,6 +92,8 @@ export const waistDarts = defineStep({
     back: 'A dart in each half of the back',
     backWidth: 'Width of each back dart',
     keepWaist: 'Let the side seams out, so that the whole waist keeps its width',
+    dropped:
+      'A dropped waist lies below the place where darts shape the figure. Leave the darts out, or put the waist seam at the waist.',
     'side-leans':
       'Letting the short side seams out by {by}, for the darts, would make them lean too far. Make the darts narrower, or leave the side seams as they are.',
     'too-wide':
@@ -106,6 +108,12 @@ export const waistDarts = defineStep({
     'draw.true': 'Fold the dart toward the centre and redraw the waist across it in one smooth line.',
   },
   apply: ({ garment, bench }, values) => {
+    if (values.count === 'none' && !values.back) {
+      bench.part({ key: 'waist-darts.draw.front', values: {} });
+      bench.tell('waist-darts.draw.none', {});
+      return done(garment);
+    }
+    if (isDropped(garment)) return cannot('waist-darts.dropped');
     const widthsOf = (half: Half): readonly number[] => dartWidths(half, values, bench.rounded);
     const sum = (widths: readonly number[]): number => widths.reduce((total, width) => total + width, 0);
     // Both halves move alike, or their side seams would lean differently and no longer agree.
@@ -144,6 +152,10 @@ export const waistDarts = defineStep({
     return done(dress);
   },
 });
+
+/** A side seam that runs on below the waist is no straight line any more. */
+const isDropped = (garment: Garment): boolean =>
+  HALVES.some((half) => edgeOf(pieceOf(garment, half), 'side').path.segments.length > 1);
 
 /** Most of a half's waist that darts may take out. */
 const MOST_TAKEN = 0.35;

@@ -14,4 +14,6 @@ export interface Garment {
   readonly whole: Readonly<Record<PieceId, Piece>>;
   readonly closing: Closing | null;
   readonly trims: readonly Trim[];
+  /** Room for nappies over the seat beyond the usual ease, mm all round, for parts that lie close there. */
+  readonly seatRoom?: number;
 }
