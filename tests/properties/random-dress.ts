@@ -12,12 +12,14 @@ export const randomDress: fc.Arbitrary<readonly ChosenStep[]> = fc
 /** Steps for figures are rare, one or two to a dress; together they would be a figure that no child has. */
 function sometimes(steps: readonly DesignStep[]): fc.Arbitrary<ChosenStep | null> {
   const chosen = fc.constantFrom(...steps).chain(randomStep);
-  return steps.every((step) => RARE.has(step.stage))
+  return steps.every((step) => isRare(step))
     ? fc.oneof({ weight: 3, arbitrary: fc.constant(null) }, { weight: 1, arbitrary: chosen })
     : fc.option(chosen, { freq: 4 });
 }
 
-const RARE: ReadonlySet<string> = new Set(['figure', 'fitting', 'panel']);
+function isRare({ stage }: DesignStep): boolean {
+  return ['figure', 'fitting', 'panel'].includes(stage);
+}
 
 function kinds(): readonly (readonly DesignStep[])[] {
   const byKind = new Map<string, DesignStep[]>();
@@ -113,6 +115,8 @@ const TRIED: Readonly<Record<string, readonly [number, number]>> = {
   lowerUnderarm: [0, 30],
   belowWaist: [0, 200],
   skirtShorter: [0, 60],
+  hem: [600, 1600],
+  flare: [10, 150],
   facingDepth: [40, 90],
   facingWidth: [20, 60],
   finishedWidth: [8, 10],
