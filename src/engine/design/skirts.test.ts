@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { faultsOf } from '../../../tests/dress-faults.ts';
 import { dressOf, pieceNamed, refusalOf, type Wish } from '../../../tests/dress-of.ts';
-import { edgeLength, edgeOf } from '../piece/index.ts';
+import { edgeLength, edgeOf, type Garment } from '../piece/index.ts';
 
 const AGES = [6, 36, 84, 144];
 const fitsAtEveryAge = (steps: NonNullable<Wish['steps']>): void => {
@@ -48,5 +48,59 @@ describe('tiered skirt', () => {
     expect(refused({ tiers: 8, tierRatio: 2, length: '60 cm' })).toBe('tiered-skirt.too-wide');
     expect(refused({ tiers: 9 })).toBe('tiered-skirt.tiers out-of-range');
     expect(refused({ tiers: 2.5 })).toBe('tiered-skirt.tiers unreadable');
+  });
+});
+
+/** Times round: every edge of this name on every copy. */
+const roundOf = (dress: Garment, edge: string): number =>
+  dress.pieces
+    .filter((piece) => piece.id.startsWith('skirt-'))
+    .reduce((sum, piece) => {
+      const copies = piece.cutting.as === 'fold' ? 2 * piece.cutting.copies : piece.cutting.copies;
+      return sum + copies * edgeLength(piece, edge);
+    }, 0);
+
+const waistOf = (dress: Garment): number =>
+  2 * (edgeLength(pieceNamed(dress, 'front'), 'waist') + edgeLength(pieceNamed(dress, 'back'), 'waist'));
+
+describe('A-line skirt', () => {
+  it('fits together at every age, with its corners smooth', () => {
+    fitsAtEveryAge(['back-zip', 'a-line-skirt', 'lining']);
+  });
+
+  it('has the waist of the bodice and the hem that is asked for', () => {
+    const dress = dressOf({ steps: [['a-line-skirt', { hem: '110 cm', length: '40 cm' }]] });
+    expect(roundOf(dress, 'waist')).toBeCloseTo(waistOf(dress), 3);
+    expect(roundOf(dress, 'hem')).toBeCloseTo(1100, 3);
+    for (const edge of ['centre', 'side'])
+      expect(edgeLength(pieceNamed(dress, 'skirt-front'), edge)).toBeCloseTo(400, 6);
+  });
+
+  it('refuses a hem without flare and one that is a circle', () => {
+    const refused = (hem: string) =>
+      refusalOf({ measured: { waistGirth: 600 }, steps: [['a-line-skirt', { hem, length: '30 cm' }]] });
+    expect(refused('65 cm')).toBe('a-line-skirt.too-narrow');
+    expect(refused('200 cm')).toBe('a-line-skirt.too-wide');
+  });
+});
+
+describe('gored skirt', () => {
+  it('fits together at every age with any number of gores', () => {
+    for (const gores of [4, 5, 6, 8, 12]) fitsAtEveryAge(['back-zip', ['gored-skirt', { gores }], 'lining']);
+  });
+
+  it('has equal gores, flared at every seam', () => {
+    const dress = dressOf({ steps: [['gored-skirt', { gores: 8, flare: '4 cm' }]] });
+    expect(roundOf(dress, 'waist')).toBeCloseTo(waistOf(dress), 3);
+    expect(roundOf(dress, 'hem') - roundOf(dress, 'waist')).toBeCloseTo(8 * 2 * 40, 3);
+    const [one, other] = ['skirt-gore', 'skirt-back-gore'].map((id) => pieceNamed(dress, id));
+    expect(one?.cutting.copies).toBe(6);
+    expect(other?.cutting.copies).toBe(2);
+  });
+
+  it('refuses more flare than its length carries', () => {
+    expect(refusalOf({ steps: [['gored-skirt', { flare: '20 cm', length: '20 cm' }]] })).toBe(
+      'gored-skirt.too-wide',
+    );
   });
 });

@@ -3,12 +3,14 @@ import { armholeFacing } from './armhole-facing.ts';
 import { backButtons } from './back-buttons.ts';
 import { backLacing } from './back-lacing.ts';
 import { backTies } from './back-ties.ts';
+import { aLineSkirt } from './a-line-skirt.ts';
 import { backZip } from './back-zip.ts';
 import { circleSkirt } from './circle-skirt.ts';
 import { dropShoulder } from './drop-shoulder.ts';
 import { droppedWaist } from './dropped-waist.ts';
 import { gatheredSkirt } from './gathered-skirt.ts';
 import { letOutSeams } from './let-out-seams.ts';
+import { goredSkirt } from './gored-skirt.ts';
 import { lining } from './lining.ts';
 import { longBody } from './long-body.ts';
 import { nappyRoom } from './nappy-room.ts';
@@ -55,6 +57,8 @@ export const DESIGN_STEPS: readonly DesignStep[] = [
   pleatedSkirt,
   circleSkirt,
   tieredSkirt,
+  aLineSkirt,
+  goredSkirt,
   lining,
   letOutSeams,
   neckFacing,

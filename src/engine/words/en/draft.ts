@@ -20,6 +20,9 @@ export const draft = {
   'draft.panel': '{piece}: rule a rectangle {width} wide and {length} long. Cut {copies}.',
   'draft.panel-on-fold':
     '{piece}: rule a rectangle {width} wide and {length} long; one long side is the fold. Cut {copies}.',
+  'draft.ring-waist':
+    '{piece}: from one point draw an arc with the radius {radius}, along it {waist}; this is the waist. Rule both ends out from the same point.',
+  'draft.ring-hem': 'From the same point draw the hem with the radius {radius}.',
   'draft.panel-pleats':
     'Mark the pleat lines as drawn, {count} in all; bring each fold line to its meeting line.',
   'draft.bias.rule':
