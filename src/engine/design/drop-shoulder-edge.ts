@@ -3,14 +3,17 @@ import {
   curveBetween,
   curveThrough,
   direction,
+  distance,
   linePath,
   outward,
   type Path,
   type Point,
   pathAt,
+  pathEnd,
   pathEndTangent,
   pathJoin,
   pathLength,
+  pathOf,
   pathSlice,
   pathStartTangent,
   scale,
@@ -48,12 +51,19 @@ export function drawOuterEdge(bench: Bench, piece: Piece, top: Place, values: Dr
 /** The new underarm, a distance down the side seam. */
 function lowerUnderarm(bench: Bench, piece: Piece, by: number): Place {
   const underarm = place('place.underarm', edgeStart(piece, 'side'));
-  const foot = place('place.waist-side', edgeEnd(piece, 'side'));
-  return bench.from(underarm).toward(foot, by, 'drop-shoulder.place.sleeve-underarm');
+  const side = edgeOf(piece, 'side').path;
+  const straight = pathEnd(pathOf(side.segments[0]));
+  // A side seam that runs on below the waist bends there; the underarm follows it.
+  if (distance(underarm.at, straight) < by)
+    return bench.start('drop-shoulder.place.sleeve-underarm', pathAt(side, bench.rounded(by)).point);
+  return bench
+    .from(underarm)
+    .toward(place('place.waist-side', straight), by, 'drop-shoulder.place.sleeve-underarm');
 }
 
-const offSide = (piece: Piece): Vector =>
-  outward(direction(edgeStart(piece, 'side'), edgeEnd(piece, 'side')));
+/** Square off the side seam where the new underarm lies. */
+const offSide = (piece: Piece, lowered: number): Vector =>
+  outward(pathAt(edgeOf(piece, 'side').path, lowered).tangent);
 
 /** Least gap between the underside of a cap and the underarm, mm, that a curve can be sewn into. */
 const LEAST_GAP = 12;
@@ -70,7 +80,9 @@ function capEdge(bench: Bench, piece: Piece, top: Place, values: DropShoulderVal
   const draw = (overarmArrives: Vector): Path => {
     const down = curveBetween(top.at, scale(outward(overarmArrives), -1), corner.at, DOWN);
     const back =
-      gap >= LEAST_GAP ? turnUnder(corner.at, underarm.at, offSide(piece)) : linePath(corner.at, underarm.at);
+      gap >= LEAST_GAP
+        ? turnUnder(corner.at, underarm.at, offSide(piece, values.lowerUnderarm))
+        : linePath(corner.at, underarm.at);
     return values.finish === 'cap-rounded' ? roundCorner(down, back) : pathJoin(down, back);
   };
   return {
@@ -130,7 +142,7 @@ function shortSleeveEdge(bench: Bench, piece: Piece, top: Place, values: DropSho
       hollow.at.x > out.x ? [turn.at, hollow.at, out, underarm.at] : [turn.at, hollow.at, underarm.at];
     return pathJoin(
       linePath(top.at, turn.at),
-      curveThrough(through, { start: leaving, end: offSide(piece) }),
+      curveThrough(through, { start: leaving, end: offSide(piece, lowered) }),
     );
   };
   return { lowered, leaving, runsThrough: true, drawFrom: draw };
