@@ -7,7 +7,7 @@ export interface Wish {
   readonly ageMonths?: number;
   readonly measured?: Partial<Record<MeasureId, number>>;
   readonly block?: BlockChoice;
-  readonly steps?: readonly (string | [step: string, given: ChosenStep['given']])[];
+  readonly steps?: readonly (string | [step: string, given: ChosenStep['given'], as?: string])[];
   readonly clothWidth?: number;
 }
 
@@ -20,13 +20,25 @@ export function tryDress(wish: Wish): DressResult {
     body: completed.body,
     block: wish.block ?? { kind: 'drafted', given: {} },
     steps: (wish.steps ?? []).map((s) =>
-      typeof s === 'string' ? { step: s, given: {} } : { step: s[0], given: s[1] },
+      typeof s === 'string'
+        ? { step: s, given: {} }
+        : { step: s[0], given: s[1], ...(s[2] === undefined ? {} : { as: s[2] }) },
     ),
     clothWidth: { main: width, yoke: width, skirt: width, lining: width, net: width, trim: width },
     units: 'cm',
     ruler: null,
   });
 }
+
+/** What a step needs to work on, when a plain bodice has not got it. */
+const NEEDS: Readonly<Record<string, readonly string[]>> = {
+  'high-low-hem': ['circle-skirt'],
+  'growth-hem': ['gathered-skirt'],
+  'growth-tuck': ['gathered-skirt'],
+};
+
+/** A step, after the others that it needs. */
+export const withNeeds = (step: string): readonly string[] => [...(NEEDS[step] ?? []), step];
 
 /** The garment of a wish that must be possible. */
 export function dressOf(wish: Wish): Garment {

@@ -52,7 +52,7 @@ export function sewnCornerAt(look: Look, piece: Piece, name: EdgeName, end: End)
 
 /** The edge that is sewn to this end of a style line. */
 function acrossSeam(look: Look, piece: Piece, name: EdgeName, end: End): SeamEdge | null {
-  for (const seam of seamsNamed(look, 'yoke')) {
+  for (const seam of seamsNamed(look, 'yoke', 'own')) {
     for (const [ours, others] of [
       [seam.a, seam.b],
       [seam.b, seam.a],

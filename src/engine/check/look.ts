@@ -105,7 +105,7 @@ export const runsOverArm = (look: Look): boolean =>
 /** A piece and those that a style line cut from it; they share its coordinates. */
 export function withYokes(look: Look, piece: Piece): readonly Piece[] {
   const ids = new Set<PieceId>([piece.id]);
-  for (const seam of seamsNamed(look, 'yoke', 'princess')) {
+  for (const seam of seamsNamed(look, 'yoke', 'princess', 'own')) {
     const joined = [...seam.a, ...seam.b].map((at) => at.piece);
     if (joined.some((id) => ids.has(id))) for (const id of joined) ids.add(id);
   }
