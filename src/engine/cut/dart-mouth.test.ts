@@ -41,3 +41,14 @@ describe('cutting a dart', () => {
     }
   });
 });
+
+describe('what a design step asks to be added', () => {
+  const label = () => ({ title: '', cutting: '', child: '', size: '', date: '' });
+  const front = pieceNamed(dressOf({ steps: [['let-out-seams', { allowance: '40 mm' }]] }), 'front');
+
+  it('goes before the table, and after the number for one edge', () => {
+    expect(makeCutPiece(front, { label, own: { table: { side: 20 } } }).allowances.side).toBe(40);
+    const own = { edges: [{ piece: 'front', edge: 'side', allowance: 12 }] };
+    expect(makeCutPiece(front, { label, own }).allowances.side).toBe(12);
+  });
+});

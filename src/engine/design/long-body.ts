@@ -2,7 +2,7 @@ import { pathLength } from '../geometry/index.ts';
 import { edgeEnd, edgeOf, pieceOf, withPiece } from '../piece/index.ts';
 import { HALVES } from './bodice.ts';
 import { moveFoot } from './bodice-foot.ts';
-import { cannot, defineStep, done, lengthParam } from './step.ts';
+import { COMMON_PRACTICE, cannot, choiceParam, defineStep, done, lengthParam } from './step.ts';
 
 /** Shortest side seam that may be left, mm. */
 const SHORTEST_SIDE = 40;
@@ -13,17 +13,20 @@ export const longBody = defineStep({
   stage: 'figure',
   kind: 'long-body',
   params: {
-    longer: lengthParam(
+    way: choiceParam(['longer', 'shorter'], 'longer', COMMON_PRACTICE),
+    by: lengthParam(
       () => 15,
-      () => [-40, 80],
+      () => [0, 80],
       'the difference to her own measure, where the block was drafted to an average (common practice, no source)',
     ),
   },
   words: {
     title: 'Longer or shorter body',
-    about:
-      'Lengthens the bodice between underarm and waist, for a tall and thin child; less than nothing shortens it.',
-    longer: 'Longer by',
+    about: 'Lengthens the bodice between underarm and waist, for a tall and thin child, or shortens it.',
+    way: 'Body',
+    'way.longer': 'Longer',
+    'way.shorter': 'Shorter',
+    by: 'By',
     'too-short': 'Shortening the body by {by} leaves no side seam. {most} is the most here.',
     'draw.front': 'Longer body, front',
     'draw.back': 'Longer body, back',
@@ -33,7 +36,7 @@ export const longBody = defineStep({
       'Move the waist up by {by} at the side and at the centre. Rule the side seam again and draw the waist with the same curve, square at both ends.',
   },
   apply: ({ garment, bench }, values) => {
-    const by = Math.sign(values.longer) * bench.rounded(Math.abs(values.longer));
+    const by = bench.rounded(values.by) * (values.way === 'longer' ? 1 : -1);
     let dress = garment;
     for (const half of HALVES) {
       const piece = pieceOf(dress, half);

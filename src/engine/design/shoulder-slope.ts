@@ -11,7 +11,7 @@ import {
 } from '../geometry/index.ts';
 import { edgeEnd, edgeOf, edgeStart, type Piece, pieceOf, reshape, withPiece } from '../piece/index.ts';
 import { HALVES } from './bodice.ts';
-import { cannot, defineStep, done, lengthParam } from './step.ts';
+import { COMMON_PRACTICE, cannot, choiceParam, defineStep, done, lengthParam } from './step.ts';
 import { turnEnd } from './turn-end.ts';
 
 /** Shortest side seam that may be left when the armhole comes down, mm. */
@@ -23,16 +23,21 @@ export const shoulderSlope = defineStep({
   stage: 'figure',
   kind: 'shoulder-slope',
   params: {
-    down: lengthParam(
+    shoulders: choiceParam(['sloping', 'square'], 'sloping', COMMON_PRACTICE),
+    by: lengthParam(
       () => 6,
-      () => [-20, 25],
+      () => [0, 25],
       'measured on the child, from the level of the neck point; 5-10 mm is a clear difference (common practice, no source)',
     ),
   },
   words: {
     title: 'Slope of the shoulders',
-    about: 'Lowers the shoulder tips for sloping shoulders; less than nothing raises them for square ones.',
-    down: 'Shoulder tips lower by',
+    about:
+      'Lowers the shoulder tips for sloping shoulders, or raises them for square ones; the armholes go with them.',
+    shoulders: 'Shoulders',
+    'shoulders.sloping': 'Sloping',
+    'shoulders.square': 'Square',
+    by: 'Shoulder tips lower, or higher, by',
     'above-neck': 'Raising the shoulder tips by {by} would put them above the neck. {most} is the most here.',
     'no-side-left': 'Lowering the armhole by {by} leaves no side seam. {most} is the most here.',
     'draw.front': 'Slope of the shoulder, front',
@@ -43,7 +48,7 @@ export const shoulderSlope = defineStep({
       'Move the shoulder tip up by {by}; keep the length of the shoulder. Draw the side seam on upward as far, and draw the armhole again with the same curve.',
   },
   apply: ({ garment, bench }, values) => {
-    const by = Math.sign(values.down) * bench.rounded(Math.abs(values.down));
+    const by = bench.rounded(values.by) * (values.shoulders === 'sloping' ? 1 : -1);
     let dress = garment;
     for (const half of HALVES) {
       const piece = pieceOf(dress, half);

@@ -61,8 +61,8 @@ const params = {
     'half of what the side seam takes in, 8-25 mm (common practice, no source)',
   ),
   tip: lengthParam(
-    (c) => Math.min(30, sideDepth(c) - 2 * SHORTEST_DART),
-    (c) => [-30, sideDepth(c) - SHORTEST_DART],
+    (c) => Math.max(0, Math.min(30, sideDepth(c) - 2 * SHORTEST_DART)),
+    (c) => [0, Math.max(0, sideDepth(c) - SHORTEST_DART)],
     'the tip stays below the fullest part of the chest; 3 cm below the underarm (common practice, no source)',
   ),
   back: { kind: 'flag', rule: (c: StepContext) => chestLessWaist(c) >= BACK_TOO, source: WAKEMAN },
