@@ -3,8 +3,16 @@ import { dressOf, pieceNamed, tryDress, type Wish } from '../../../tests/dress-o
 import { completeBody } from '../body/index.ts';
 import { checkGarment } from '../check/index.ts';
 import { makeCutPieces } from '../cut/index.ts';
-import { pathAt, pathEnd, pathStart } from '../geometry/index.ts';
-import { edgeEnd, edgeLength, edgeOf, type Garment } from '../piece/index.ts';
+import {
+  distance,
+  midpoint,
+  outlineArea,
+  pathAt,
+  pathEnd,
+  pathLength,
+  pathStart,
+} from '../geometry/index.ts';
+import { edgeEnd, edgeLength, edgeOf, type Garment, outlineOf } from '../piece/index.ts';
 import { DESIGN_STEPS, tell } from './index.ts';
 
 const AGES = [6, 12, 24, 48, 84, 120, 144];
@@ -164,5 +172,134 @@ describe('a notch more', () => {
     expect(pieceNamed(dress, 'front').notches.map(({ at }) => at)).toContain(40);
     expect(leftOut([['add-notch', { share: 0 }]])).toContain('corner');
     expect(leftOut([['add-notch', { share: 1, further: '40 mm' }]])).toContain('only');
+  });
+});
+
+describe('split a piece', () => {
+  it('keeps both sides of the line equal, and every seam that was there', () => {
+    const cases: readonly [Record<string, string | number>, Steps][] = [
+      [{}, []],
+      [{ from: 'yoke-line' }, ['gathered-skirt', 'yoke', 'lining']],
+      [{ piece: 'front', from: 'side', fromShare: 0.5, to: 'centre', toShare: 0.4 }, ['circle-skirt']],
+      [
+        { piece: 'back', from: 'armhole', fromShare: 0.4, to: 'waist', bow: '8 mm', bows: 'right' },
+        ['back-zip'],
+      ],
+      [{ piece: 'sleeve', from: 'cap-front', to: 'sleeve-edge', toShare: 0.4 }, ['set-in-sleeve']],
+      [{ piece: 'skirt-front', from: 'waist', to: 'hem', toShare: 0.5 }, ['circle-skirt']],
+    ];
+    for (const ageMonths of AGES)
+      for (const [given, steps] of cases) {
+        const before = dressOf({ ageMonths, steps });
+        const dress = tryDress({ ageMonths, steps: [...steps, ['split-along', given]] });
+        if (!dress.ok) throw new Error(JSON.stringify(dress.problems));
+        expect(dress.skipped, `${ageMonths} ${given.piece}`).toEqual([]);
+        expect(faults(dress.garment, ageMonths)).toEqual([]);
+        expect(dress.garment.pieces.length).toBe(before.pieces.length + 1);
+        const ids = dress.garment.seams.map(({ id }) => id);
+        expect(ids).toEqual([...before.seams.map(({ id }) => id), 'own-seam']);
+      }
+  });
+
+  it('cuts the part that leaves the fold as a pair, in a cloth and under a name of hers', () => {
+    const dress = dressOf({ steps: [['split-along', { name: 'side panel', cloth: 'net' }]] });
+    const part = pieceNamed(dress, 'front-part');
+    expect(part.cutting).toEqual({ as: 'pair', copies: 2 });
+    expect(part.cloth).toBe('net');
+    expect(tell(part.title, 'cm')).toMatch(/, side panel$/);
+    expect(part.edges.some(({ name }) => name === 'side')).toBe(true);
+    expect(pieceNamed(dress, 'front').cutting.as).toBe('fold');
+  });
+
+  it('can cut a part of a part', () => {
+    const steps: Steps = [
+      ['split-along', {}],
+      ['split-along', { piece: 'front-part', from: 'side', to: 'own-line' }, 'lower'],
+    ];
+    const dress = tryDress({ steps });
+    if (!dress.ok) throw new Error(JSON.stringify(dress.problems));
+    expect(dress.skipped).toEqual([]);
+    expect(faults(dress.garment)).toEqual([]);
+  });
+
+  it('refuses a line that leaves the piece', () => {
+    expect(leftOut([['split-along', { from: 'neckline', fromShare: 0.1, to: 'neckline' }]])).toContain(
+      'from one edge',
+    );
+    expect(
+      leftOut([['split-along', { from: 'neckline', fromShare: 0.05, to: 'armhole', toShare: 0.05 }]]),
+    ).toContain('all the way');
+  });
+});
+
+describe('a dart more', () => {
+  it('keeps every seam as long as it was', () => {
+    const cases: readonly [Record<string, string | number>, Steps][] = [
+      [{}, []],
+      [{ share: 0.4, width: '20 mm' }, ['gathered-skirt']],
+      [{ piece: 'back', share: 0.5, width: '12 mm' }, ['back-zip', 'circle-skirt', 'lining']],
+      [{ piece: 'back', edge: 'shoulder', letOut: 'end', width: '6 mm', length: '40 mm' }, []],
+    ];
+    for (const ageMonths of AGES)
+      for (const [given, steps] of cases) {
+        const dress = tryDress({ ageMonths, steps: [...steps, ['add-dart', given]] });
+        if (!dress.ok) throw new Error(JSON.stringify(dress.problems));
+        expect(dress.skipped, `${ageMonths} ${given.piece}`).toEqual([]);
+        expect(faults(dress.garment, ageMonths)).toEqual([]);
+      }
+  });
+
+  it('has legs of one length, as wide and as long as asked', () => {
+    const front = pieceNamed(
+      dressOf({ steps: [['add-dart', { width: '16 mm', length: '70 mm' }]] }),
+      'front',
+    );
+    const [outer, inner] = [edgeOf(front, 'dart-1-outer').path, edgeOf(front, 'dart-1-inner').path];
+    expect(pathLength(outer)).toBeCloseTo(pathLength(inner), 9);
+    const [from, to] = [pathStart(outer), pathEnd(inner)];
+    expect(distance(from, to)).toBeCloseTo(16, 1);
+    expect(distance(midpoint(from, to), pathEnd(outer))).toBeCloseTo(70, 9);
+  });
+
+  it('without letting out makes the edge shorter, and the seam says so', () => {
+    const dress = dressOf({ steps: ['circle-skirt', ['add-dart', { letOut: 'none' }]] });
+    expect(faults(dress)[0]).toMatch(/Waist/);
+  });
+
+  it('refuses what has no room', () => {
+    expect(leftOut([['add-dart', { share: 0.01, letOut: 'none' }]])).toContain('no room');
+    expect(leftOut([['add-dart', { length: '500 mm' }]])).toContain('reach out');
+    expect(leftOut([['add-dart', { letOut: 'end' }]])).toContain('other end');
+  });
+});
+
+describe('join two pieces', () => {
+  it('gives back the piece that was split, seams and all', () => {
+    for (const ageMonths of AGES) {
+      const steps: Steps = ['gathered-skirt', 'back-zip'];
+      const whole = dressOf({ ageMonths, steps });
+      const joined = dressOf({
+        ageMonths,
+        steps: [...steps, ['split-along', {}], ['join-pieces', { edge: 'own-line' }]],
+      });
+      const area = (dress: Garment) => outlineArea(outlineOf(pieceNamed(dress, 'front')));
+      expect(area(joined)).toBeCloseTo(area(whole), 3);
+      expect(joined.pieces.map(({ id }) => id)).toEqual(whole.pieces.map(({ id }) => id));
+      expect(faults(joined, ageMonths)).toEqual([]);
+    }
+  });
+
+  it('cuts front and back in one at the side', () => {
+    for (const ageMonths of AGES) {
+      const steps: Steps = ['back-zip', 'circle-skirt'];
+      const dress = dressOf({ ageMonths, steps: [...steps, ['join-pieces', { piece: 'back' }]] });
+      expect(dress.pieces.some(({ id }) => id === 'back')).toBe(false);
+      expect(dress.seams.some(({ id }) => id === 'side')).toBe(false);
+      expect(faults(dress, ageMonths)).toEqual([]);
+    }
+  });
+
+  it('refuses shaped edges and edges that nothing is sewn to', () => {
+    expect(leftOut([['join-pieces', { edge: 'neckline' }]])).toContain('not sewn flat');
   });
 });

@@ -143,3 +143,7 @@ export function freeName(taken: readonly string[], stem: string): string {
   for (let n = 2; taken.includes(name); n++) name = `${stem}-${n}`;
   return name;
 }
+
+/** How often a piece occurs in the finished garment, halves of a fold counted apart. */
+export const copiesOf = ({ cutting }: Piece): number =>
+  cutting.as === 'fold' ? 2 * cutting.copies : cutting.copies;

@@ -1,8 +1,11 @@
+import { addDart } from './add-dart.ts';
 import { addNotch } from './add-notch.ts';
 import { changeEdgeAllowance } from './change-edge-allowance.ts';
+import { joinPieces } from './join-pieces.ts';
 import { moveHandle } from './move-handle.ts';
 import { movePoint } from './move-point.ts';
 import { renamePiece } from './rename-piece.ts';
+import { splitAlong } from './split-along.ts';
 import type { DesignStep } from './step.ts';
 
 /** The maker's own changes to what the other steps have made. They run last, in the order in which she lists them. */
@@ -12,4 +15,7 @@ export const OWN_STEPS: readonly DesignStep[] = [
   changeEdgeAllowance,
   renamePiece,
   addNotch,
+  addDart,
+  splitAlong,
+  joinPieces,
 ];

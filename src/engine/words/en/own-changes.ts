@@ -10,4 +10,8 @@ export const ownChanges = {
     'The fold of {piece} would no longer be straight. Move the place along the fold only, or open the piece out first.',
   'own.spoils-outline':
     'The outline of {piece} would cross itself or shrink to nothing. Make the change smaller.',
+  'own.line-too-short':
+    'The line across {piece} has to lead from one edge to another, with room for its allowances. Place its ends further apart.',
+  'own.line-leaves':
+    'The line would not lie on {piece} all the way. Place its ends elsewhere, or curve it less.',
 } as const;
