@@ -7,7 +7,21 @@ import { type ChosenStep, DESIGN_STEPS, type DesignStep } from '../../src/engine
  */
 export const randomDress: fc.Arbitrary<readonly ChosenStep[]> = fc
   .tuple(...kinds().map(sometimes))
-  .map((chosen) => chosen.filter((step): step is ChosenStep => step !== null));
+  .map((chosen) => chosen.filter((step): step is ChosenStep => step !== null))
+  .map((steps) => steps.filter(({ step }) => hasWhatItShapes(step, steps)));
+
+/** Steps that change a skirt, and the skirts that they can change. */
+const SHAPES: Readonly<Record<string, readonly string[]>> = {
+  'high-low-hem': ['gathered-skirt', 'circle-skirt', 'a-line-skirt', 'tiered-skirt'],
+  'growth-hem': ['gathered-skirt', 'pleated-skirt', 'tiered-skirt'],
+  'growth-tuck': ['gathered-skirt', 'tiered-skirt'],
+};
+
+/** A skirt that there is not can't be shaped; that it is refused has a test of its own. */
+function hasWhatItShapes(step: string, steps: readonly ChosenStep[]): boolean {
+  const skirts = SHAPES[step];
+  return skirts === undefined || steps.some((other) => skirts.includes(other.step));
+}
 
 /** Steps for figures are rare, one or two to a dress; together they would be a figure that no child has. */
 function sometimes(steps: readonly DesignStep[]): fc.Arbitrary<ChosenStep | null> {
@@ -127,6 +141,9 @@ const TRIED: Readonly<Record<string, readonly [number, number]>> = {
   facingDepth: [40, 90],
   facingWidth: [20, 60],
   finishedWidth: [8, 10],
+  collarWidth: [25, 80],
+  standAway: [0, 22],
+  neckEase: [0, 12],
   lap: [16, 25],
   sashWidth: [20, 80],
   sashLoop: [30, 200],

@@ -1,16 +1,21 @@
+import { aLineSkirt } from './a-line-skirt.ts';
 import { armholeBinding } from './armhole-binding.ts';
 import { armholeFacing } from './armhole-facing.ts';
 import { backButtons } from './back-buttons.ts';
 import { backLacing } from './back-lacing.ts';
 import { backTies } from './back-ties.ts';
-import { aLineSkirt } from './a-line-skirt.ts';
 import { backZip } from './back-zip.ts';
+import { belt } from './belt.ts';
+import { bishopSleeve } from './bishop-sleeve.ts';
 import { circleSkirt } from './circle-skirt.ts';
+import { coveredButtons } from './covered-buttons.ts';
 import { dropShoulder } from './drop-shoulder.ts';
 import { droppedWaist } from './dropped-waist.ts';
+import { flatCollar } from './flat-collar.ts';
 import { gatheredSkirt } from './gathered-skirt.ts';
-import { letOutSeams } from './let-out-seams.ts';
 import { goredSkirt } from './gored-skirt.ts';
+import { highLowHem } from './high-low-hem.ts';
+import { letOutSeams } from './let-out-seams.ts';
 import { lining } from './lining.ts';
 import { longBody } from './long-body.ts';
 import { nappyRoom } from './nappy-room.ts';
@@ -20,13 +25,19 @@ import { neckline } from './neckline.ts';
 import { OWN_STEPS } from './own-steps.ts';
 import { pleatedSkirt } from './pleated-skirt.ts';
 import { puffSleeve } from './puff-sleeve.ts';
+import { rosette } from './rosette.ts';
 import { roundTummy } from './round-tummy.ts';
+import { ruffle } from './ruffle.ts';
+import { sash } from './sash.ts';
 import { seated } from './seated.ts';
 import { setInSleeve } from './set-in-sleeve.ts';
+import { sewnBow } from './sewn-bow.ts';
 import { shoulderSlope } from './shoulder-slope.ts';
+import { shoulderStraps } from './shoulder-straps.ts';
 import { shoulderStuds } from './shoulder-studs.ts';
 import { sideShaping } from './side-shaping.ts';
 import type { DesignStep } from './step.ts';
+import { tiedBow } from './tied-bow.ts';
 import { tieredSkirt } from './tiered-skirt.ts';
 import { waistDarts } from './waist-darts.ts';
 import { waistLevel } from './waist-level.ts';
@@ -53,19 +64,30 @@ export const DESIGN_STEPS: readonly DesignStep[] = [
   shoulderStuds,
   setInSleeve,
   puffSleeve,
+  bishopSleeve,
   gatheredSkirt,
   pleatedSkirt,
   circleSkirt,
   tieredSkirt,
   aLineSkirt,
   goredSkirt,
+  highLowHem,
   lining,
   letOutSeams,
   neckFacing,
   armholeFacing,
   neckBinding,
   armholeBinding,
+  flatCollar,
   ...OWN_STEPS,
+  sash,
+  belt,
+  tiedBow,
+  sewnBow,
+  ruffle,
+  shoulderStraps,
+  coveredButtons,
+  rosette,
 ];
 
 export const findStep = (id: string): DesignStep | undefined => DESIGN_STEPS.find((step) => step.id === id);

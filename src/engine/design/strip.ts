@@ -1,5 +1,14 @@
+import type { Bench } from '../construct/index.ts';
 import { linePath, type Point } from '../geometry/index.ts';
-import type { ClothRole, Cutting, EdgeKind, Marking, Piece, PieceId } from '../piece/index.ts';
+import {
+  type ClothRole,
+  type Cutting,
+  type EdgeKind,
+  edgeLength,
+  type Marking,
+  type Piece,
+  type PieceId,
+} from '../piece/index.ts';
 import type { Saying } from '../words/index.ts';
 
 /** A straight strip as it is drawn: finished, from left to right, without allowances. Lengths in mm. */
@@ -53,4 +62,18 @@ export function stripPiece(wish: StripWish): Piece {
     notches: [],
     markings: wish.markings ?? [],
   };
+}
+
+/** Tells how a strip is ruled by hand; its length is that of its longer edge. */
+export function tellStrip(bench: Bench, piece: Piece, width: number): void {
+  bench.tell(
+    piece.cutting.as === 'fold' ? 'draft.strip-on-fold' : 'draft.strip',
+    {
+      piece: piece.title,
+      length: { mm: edgeLength(piece, 'upper') },
+      width: { mm: width },
+      count: piece.cutting.copies,
+    },
+    { lines: piece.edges.map((edge) => edge.path) },
+  );
 }

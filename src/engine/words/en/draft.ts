@@ -68,6 +68,10 @@ export const draft = {
   'piece.back': 'Back',
   'piece.sleeve': 'Sleeve',
 
+  'draft.strip': 'Rule {piece}: {length} long and {width} wide. Cut {count}.',
+  'draft.strip-on-fold':
+    'Rule {piece}: {length} long and {width} wide, one long edge on the fold of the cloth. Cut {count}.',
+
   'draft.placket': 'Placket strip for the skirt',
   'draft.placket.strip':
     'Rule a strip {length} long and {width} wide and fold it lengthwise. It binds both edges of the slit of {slit} in the skirt, in one piece.',
