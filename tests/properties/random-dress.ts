@@ -8,7 +8,7 @@ import { type ChosenStep, DESIGN_STEPS, type DesignStep } from '../../src/engine
 export const randomDress: fc.Arbitrary<readonly ChosenStep[]> = fc
   .tuple(...kinds().map(sometimes))
   .map((chosen) => chosen.filter((step): step is ChosenStep => step !== null))
-  .map((steps) => steps.filter(({ step }) => hasWhatItShapes(step, steps)));
+  .map((steps) => steps.filter(({ step }) => hasWhatItShapes(step, steps) && hasItsEdge(step, steps)));
 
 /** Steps that change a skirt, and the skirts that they can change. */
 const SHAPES: Readonly<Record<string, readonly string[]>> = {
@@ -23,6 +23,18 @@ function hasWhatItShapes(step: string, steps: readonly ChosenStep[]): boolean {
   return skirts === undefined || steps.some((other) => skirts.includes(other.step));
 }
 
+/** What is sewn to a neck or an armhole, and what leaves it no edge; that it is refused has a test of its own. */
+const ROUND_THE_NECK = ['neck-binding', 'flat-collar', 'neck-frill'];
+const ROUND_THE_ARM = ['armhole-facing', 'armhole-binding'];
+
+function hasItsEdge(step: string, steps: readonly ChosenStep[]): boolean {
+  if (ROUND_THE_NECK.includes(step)) return steps.every((other) => other.step !== 'shoulder-studs');
+  if (!ROUND_THE_ARM.includes(step)) return true;
+  return steps.every((other) => other.step === 'drop-shoulder' || !SLEEVES.has(other.step));
+}
+
+const SLEEVES = new Set(DESIGN_STEPS.filter(({ kind }) => kind === 'sleeve').map(({ id }) => id));
+
 /** Steps for figures are rare, one or two to a dress; together they would be a figure that no child has. */
 function sometimes(steps: readonly DesignStep[]): fc.Arbitrary<ChosenStep | null> {
   const chosen = fc.constantFrom(...steps).chain(randomStep);
@@ -32,7 +44,7 @@ function sometimes(steps: readonly DesignStep[]): fc.Arbitrary<ChosenStep | null
 }
 
 function isRare({ stage }: DesignStep): boolean {
-  return ['figure', 'fitting', 'panel'].includes(stage);
+  return ['figure', 'fitting', 'panel', 'finish'].includes(stage);
 }
 
 function kinds(): readonly (readonly DesignStep[])[] {
@@ -136,8 +148,8 @@ const TRIED: Readonly<Record<string, readonly [number, number]>> = {
   skirtShorter: [0, 60],
   hem: [600, 1600],
   flare: [10, 150],
-  frontShorter: [0, 120],
-  backLonger: [0, 200],
+  frontUp: [0, 120],
+  backDown: [0, 200],
   facingDepth: [40, 90],
   facingWidth: [20, 60],
   finishedWidth: [8, 10],

@@ -4,6 +4,7 @@ import {
   midpoint,
   offsetOutline,
   outlineSelfCrossings,
+  pathAt,
   pathEnd,
   pathLength,
   pathNearest,
@@ -98,6 +99,7 @@ function drawFacing(
   const leftOver = Math.min(top.at, pathLength(after.path) - foot.at);
   if (Math.max(top.distance, foot.distance) > 0.01 || leftOver < LEFT_OVER) return refused;
 
+  const middle = pathAt(opening.path, pathLength(opening.path) / 2).point;
   const facing: Piece = {
     id: `armhole-facing-${half}`,
     title: { key: `armhole-facing.piece.${half}`, values: {} },
@@ -110,7 +112,7 @@ function drawFacing(
     cloth: 'main',
     layer: 'lining',
     cutting: { as: 'pair', copies: 2 },
-    grain: grainThrough(midpoint(pathEnd(before.path), top.point), width * 0.5),
+    grain: grainThrough(midpoint(middle, pathNearest(inner, middle).point), width * 0.5),
     notches: [],
     markings: [],
   };

@@ -2,6 +2,7 @@ import type { Half } from '../block/index.ts';
 import type { Bench } from '../construct/index.ts';
 import {
   curveBetween,
+  distance,
   linePath,
   outward,
   type Path,
@@ -12,6 +13,7 @@ import {
   pathLength,
   pathNearest,
   pathSlice,
+  pathStart,
   scale,
 } from '../geometry/index.ts';
 import {
@@ -151,26 +153,32 @@ function drawFacing(
 
 const noRoom = (piece: Piece, depth: number) => ({ piece: piece.title, depth: { mm: depth } });
 
-/** From flat to full; the flattest curve that keeps its distance from the neck is taken. */
-const FULLNESSES = [0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9] as const;
-/** Share of its width at the shoulder that a facing keeps everywhere; pointed and square necks come near its curve. */
-const KEEPS = 0.75;
+/** From flat to full; the curve that keeps the width of the facing most even is taken. */
+const FULLNESSES = [0.4, 0.5, 0.6, 0.7, 0.8, 0.9] as const;
 /** Places along the neck at which the width of the facing is looked at. */
-const PLACES = 12;
+const PLACES = 6;
 
-/** The outer edge from the shoulder to the centre, square to both, for any shape of neck. */
+/**
+ * The outer edge from the shoulder to the centre, square to both. Its width at the two ends is given; in between it
+ * should lie as evenly between them as one curve can, whatever the shape of the neck.
+ */
 function outerEdge(neck: Path, shoulder: Path, width: number, foot: Point): Path {
   const { point, tangent } = pathAt(shoulder, width);
   const draw = (fullness: number): Path =>
     curveBetween(point, scale(outward(tangent), -1), foot, { x: -1, y: 0 }, fullness);
-  const along = Array.from(
-    { length: PLACES },
-    (_, i) => pathAt(neck, (pathLength(neck) * (i + 0.5)) / PLACES).point,
-  );
-  const narrowest = (path: Path): number => Math.min(...along.map((p) => pathNearest(path, p).distance));
-  const drawn = FULLNESSES.map(draw);
-  const wide = drawn.find((path) => narrowest(path) >= width * KEEPS);
-  return wide ?? drawn.toSorted((p, q) => narrowest(q) - narrowest(p))[0] ?? draw(FULLNESSES[0]);
+  const depth = distance(pathStart(neck), foot);
+  const length = pathLength(neck);
+  const looked = Array.from({ length: PLACES }, (_, i) => (i + 0.5) / PLACES).map((share) => ({
+    at: pathAt(neck, length * share).point,
+    wished: depth + (width - depth) * share,
+  }));
+  const unevenness = (path: Path): number =>
+    looked.reduce((sum, { at, wished }) => sum + (pathNearest(path, at).distance - wished) ** 2, 0);
+  const drawn = FULLNESSES.map((fullness) => {
+    const path = draw(fullness);
+    return { path, off: unevenness(path) };
+  });
+  return drawn.reduce((best, next) => (next.off < best.off ? next : best)).path;
 }
 
 function facingSeams(garment: Garment): readonly Seam[] {
