@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { dressOf, pieceNamed, refusalOf, tryDress } from '../../../tests/dress-of.ts';
+import { dressOf, pieceNamed, refusalOf, tryDress, withNeeds } from '../../../tests/dress-of.ts';
 import { outlineSelfCrossings } from '../geometry/index.ts';
 import { edgeEnd, edgeLength, edgeOf, edgeStart, outlineOf } from '../piece/index.ts';
 import { DESIGN_STEPS, tell } from './index.ts';
@@ -8,7 +8,7 @@ describe('every design step', () => {
   for (const step of DESIGN_STEPS) {
     it(`${step.id} works by its rules alone at every age`, () => {
       for (const ageMonths of [6, 12, 24, 48, 84, 120, 144]) {
-        const dress = tryDress({ ageMonths, steps: [step.id] });
+        const dress = tryDress({ ageMonths, steps: withNeeds(step.id) });
         expect(dress.ok, `${ageMonths} months`).toBe(true);
         if (!dress.ok) continue;
         for (const part of dress.draft) {
@@ -244,7 +244,7 @@ describe('own paper block', () => {
       pieceNamed(dressOf({}), 'front').edges.map((e) => e.name),
     );
     for (const step of DESIGN_STEPS)
-      expect(tryDress({ ageMonths: 18, block, steps: [step.id] }).ok, step.id).toBe(true);
+      expect(tryDress({ ageMonths: 18, block, steps: withNeeds(step.id) }).ok, step.id).toBe(true);
   });
 
   it('takes in the allowances that the paper includes', () => {

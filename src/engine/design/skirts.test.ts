@@ -104,3 +104,45 @@ describe('gored skirt', () => {
     );
   });
 });
+
+describe('high-low hem', () => {
+  const swept = (skirt: string) =>
+    dressOf({ steps: [skirt, ['high-low-hem', { frontUp: '9 cm', backDown: '6 cm' }]] });
+
+  it('fits together on every skirt that it can shape, at every age', () => {
+    for (const skirt of ['gathered-skirt', 'circle-skirt', 'a-line-skirt', 'tiered-skirt'])
+      fitsAtEveryAge(['back-zip', skirt, 'high-low-hem', 'lining']);
+    fitsAtEveryAge([['circle-skirt', { part: 'full' }], 'high-low-hem']);
+  });
+
+  it('is shorter in front and longer behind by what was asked, and its sides agree', () => {
+    for (const [skirt, centre, side] of [
+      ['gathered-skirt', 'left', 'right'],
+      ['circle-skirt', 'centre', 'side'],
+    ] as const) {
+      const [plain, dress] = [dressOf({ steps: [skirt] }), swept(skirt)];
+      const grown = (id: string, edge: string) =>
+        edgeLength(pieceNamed(dress, id), edge) - edgeLength(pieceNamed(plain, id), edge);
+      expect(grown('skirt-front', centre)).toBeCloseTo(-90, 6);
+      expect(grown('skirt-back', centre)).toBeCloseTo(60, 6);
+      expect(grown('skirt-front', side)).toBeCloseTo(grown('skirt-back', side), 6);
+    }
+  });
+
+  it('lets a lining hang no longer than the front', () => {
+    const dress = dressOf({ steps: ['circle-skirt', ['high-low-hem', { frontUp: '9 cm' }], 'lining'] });
+    const front = edgeLength(pieceNamed(dress, 'skirt-front'), 'centre');
+    expect(edgeLength(pieceNamed(dress, 'lining-skirt-front'), 'right')).toBeCloseTo(front - 25, 6);
+  });
+
+  it('refuses pleats, gores, joined widths and a bodice without a skirt', () => {
+    for (const steps of [['pleated-skirt'], ['gored-skirt'], []])
+      expect(refusalOf({ steps: [...steps, 'high-low-hem'] })).toBe('high-low-hem.no-skirt');
+    expect(refusalOf({ clothWidth: 500, steps: ['gathered-skirt', 'high-low-hem'] })).toBe(
+      'high-low-hem.no-skirt',
+    );
+    expect(refusalOf({ steps: ['circle-skirt', ['high-low-hem', { frontUp: '50 cm' }]] })).toBe(
+      'high-low-hem.frontUp out-of-range',
+    );
+  });
+});
