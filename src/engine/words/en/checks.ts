@@ -148,6 +148,12 @@ export const checks = {
   'check.arm-passes.ok': 'The arm passes: the opening is {round} round, {ease} more than the arm.',
   'check.arm-passes.warn': 'The arm passes only just: the opening is {round} round, the arm {arm}.',
   'check.arm-passes.stop': 'The arm does not pass: the opening is {round} round, the arm {arm}.',
+  'check.hand-passes.ok':
+    'The hand passes: the end of the sleeve opens to {round}, and the hand is taken as {hand}. Try it on the child.',
+  'check.hand-passes.stop':
+    'The hand does not pass: the end of the sleeve opens to {round} only, and the hand is taken as {hand}.',
+  'check.hand-passes.todo': 'Give the cuff a longer slit, or make the end of the sleeve {short} wider.',
+
   'check.cap-ease.ok': 'The sleeve cap has {ease} to ease in round each armhole, {most} at the most.',
   'check.cap-ease.much':
     'The sleeve cap has {ease} to ease in round each armhole; {most} is what sets well at this age.',

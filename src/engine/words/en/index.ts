@@ -1,6 +1,7 @@
 import { checks } from './checks.ts';
 import { cutting } from './cutting.ts';
 import { draft } from './draft.ts';
+import { library } from './library.ts';
 import { measures } from './measures.ts';
 import { order } from './order.ts';
 import { ownChanges } from './own-changes.ts';
@@ -17,4 +18,5 @@ export const en = {
   ...paper,
   ...order,
   ...ownChanges,
+  ...library,
 } as const;

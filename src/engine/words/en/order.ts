@@ -171,6 +171,7 @@ export const order = {
   'order.field.paper': 'paper',
   'order.field.paper.formats': 'formats of paper',
   'order.field.paper.overlap': 'overlap of the pages',
+  'order.field.paper.rectangles': 'straight pieces',
   'order.field.paper.printerMeasured': 'measured test square',
   'order.field.paper.printerMeasured.across': 'measured test square, across',
   'order.field.paper.printerMeasured.down': 'measured test square, down',
@@ -231,6 +232,8 @@ export const order = {
   'order.dress.by-rule': 'by its rules',
   'order.dress.footer': 'The dress - {child} - {day}',
   'order.file.pattern': 'pattern at true size on {format}; pages: {count}',
+  'order.file.pattern-figures':
+    'pattern at true size on {format}; pages: {count}. Straight pieces (pages at the end: {figures}) are not printed but drawn with their measures: rule them on the cloth',
   'order.file.by-hand': 'how to draw the pattern by hand, step by step',
   'order.file.checks': 'what fits, what to look at, and the measurements',
   'order.file.cut-list': 'what to cut, and how much cloth for this child alone',

@@ -20,7 +20,7 @@ export const paper = {
     'Rule these straight on the cloth, along the grain, or on paper. Allowances are included. Measure on from the edge each time, never from line to line.',
   'paper.figure.size': '{width} wide, {length} long',
   'paper.figure.size-on-fold': '{width} wide on the fold ({opened} opened out), {length} long',
-  'paper.figure.sum': 'The steps across add up to {ruled}. Unrounded: {width} by {length}.',
+  'paper.figure.sum': 'The steps across add up to {ruled}; unrounded it is {width} by {length}.',
   'paper.figure.remainder': 'What rounding leaves over lies in the last pleats by the {edge}.',
   'paper.figure.pleated': 'With the pleats laid it measures {faces} along the waist.',
   'paper.figure.across': 'From the left edge',
@@ -28,6 +28,7 @@ export const paper = {
   'paper.figure.stitch': 'stitch',
   'paper.figure.notch': 'notch',
   'paper.figure.double-notch': '2 notches',
+  'paper.figure.opening-end': 'opening',
   'paper.figure.right-edge': 'right edge',
   'paper.figure.lower-edge': 'lower edge',
 
@@ -54,8 +55,7 @@ export const paper = {
   'paper.front.check-line-centimetres': '{centimetres} cm',
   'paper.front.pages': 'This page and {count} more. Pieces to cut:',
   'paper.front.pieces': 'Pieces to cut:',
-  'paper.front.figures': 'To be ruled by measures, pages {from} to {to}:',
-  'paper.front.figures-one': 'To be ruled by measures, page {from}:',
+  'paper.front.figures': 'Rule these by the measures on the last pages:',
   'paper.front.map': 'How the pages lie',
   'paper.front.printer':
     'Drawn for a printer whose 100 mm square measured {across} mm across and {down} mm down.',
