@@ -35,7 +35,7 @@ function hasItsEdge(step: string, steps: readonly ChosenStep[]): boolean {
 
 const SLEEVES = new Set(DESIGN_STEPS.filter(({ kind }) => kind === 'sleeve').map(({ id }) => id));
 
-/** Steps for figures are rare, one or two to a dress; together they would be a figure that no child has. */
+/** Steps for figures and trims are rare, one or two to a dress; all together would be a figure that no child has. */
 function sometimes(steps: readonly DesignStep[]): fc.Arbitrary<ChosenStep | null> {
   const chosen = fc.constantFrom(...steps).chain(randomStep);
   return steps.every((step) => isRare(step))
@@ -44,7 +44,7 @@ function sometimes(steps: readonly DesignStep[]): fc.Arbitrary<ChosenStep | null
 }
 
 function isRare({ stage }: DesignStep): boolean {
-  return ['figure', 'fitting', 'panel', 'finish'].includes(stage);
+  return ['figure', 'fitting', 'panel', 'finish', 'trim'].includes(stage);
 }
 
 function kinds(): readonly (readonly DesignStep[])[] {
@@ -157,7 +157,7 @@ const TRIED: Readonly<Record<string, readonly [number, number]>> = {
   standAway: [0, 22],
   neckEase: [0, 12],
   lap: [16, 25],
-  sashWidth: [20, 80],
+  sashWidth: [15, 45],
   sashLoop: [30, 200],
   sashKnot: [20, 80],
   sashTail: [0, 600],
@@ -195,5 +195,7 @@ const TRIED: Readonly<Record<string, readonly [number, number]>> = {
   allowance: [26, 60],
   width: [5, 20],
   backWidth: [5, 20],
+  shaping: [2, 15],
+  up: [30, 60],
   tip: [5, 25],
 };

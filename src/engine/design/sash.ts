@@ -1,4 +1,5 @@
-import { edgeLength, type Garment, type Notch, withPiece } from '../piece/index.ts';
+import type { Half } from '../block/index.ts';
+import { edgeLength, type Garment, type Notch, type Piece, withPiece } from '../piece/index.ts';
 import { bodicePieces, HALVES } from './bodice.ts';
 import { ENDS, longStrip } from './long-strip.ts';
 import { cannot, choiceParam, defineStep, done, lengthParam, type StepContext } from './step.ts';
@@ -9,7 +10,14 @@ import { JOIN_ROOM } from './waist-ring.ts';
 /** Shares of what may hang that loop (laid double), knot and tail take; a slanted end takes its width as well. */
 const SHARES = { loop: 0.22, knot: 0.12, tail: 0.42 } as const;
 
-const usualWidth = ({ body }: StepContext): number => ((body.ageMonths ?? 72) < 36 ? 45 : 60);
+/** 6 cm, 4.5 for small children; half of a side seam that a low underarm has left short. */
+function usualWidth({ body, garment }: StepContext): number {
+  const usual = (body.ageMonths ?? 72) < 36 ? 45 : 60;
+  const side = sideAboveWaist(garment, 'front')?.length ?? usual * 2;
+  return Math.max(LEAST_WIDTH, Math.min(usual, side / 2));
+}
+
+const LEAST_WIDTH = 15;
 
 /** Side seam that must be left above the sash, mm. */
 const ABOVE_SASH = 10;
@@ -37,7 +45,7 @@ export const sash = defineStep({
     ),
     sashWidth: lengthParam(
       usualWidth,
-      () => [15, 150],
+      () => [LEAST_WIDTH, 150],
       'sashes of 30 mm or wider are asked for by a retail rule; 4.5-6 cm is common practice, no source',
     ),
     sashLoop: lengthParam(
@@ -73,7 +81,8 @@ export const sash = defineStep({
     sashKnot: 'For the knot',
     sashTail: 'Length of a tail',
     'no-waist': 'The bodice has no waist for a sash.',
-    'too-wide': 'A sash {width} wide does not fit the side seam of {side}. It can be {most} wide at most.',
+    'too-wide':
+      'A sash {width} wide cannot be sewn into a side seam of {side}. Make it narrower, or lay it all round.',
     'piece.end': 'Sash',
     'piece.middle': 'Sash, middle length',
     draw: 'Sash',
@@ -99,8 +108,7 @@ export const sash = defineStep({
     const inSides = values.sewn === 'side-seams';
     const sewnIn = inSides ? notchSides(garment, width) : { ok: true as const, garment };
     if (!sewnIn.ok) {
-      const most = sewnIn.side - ABOVE_SASH;
-      return cannot('sash.too-wide', { width: { mm: width }, side: { mm: sewnIn.side }, most: { mm: most } });
+      return cannot('sash.too-wide', { width: { mm: width }, side: { mm: sewnIn.side } });
     }
     const body = inSides ? waist[values.tied] : 2 * (waist.front + waist.back);
     const length = body + (inSides ? hang : 2 * hang);
@@ -148,21 +156,28 @@ type Notched =
 function notchSides(garment: Garment, width: number): Notched {
   let dress = garment;
   for (const half of HALVES) {
-    const found = bodicePieces(garment, half).flatMap((piece) => {
-      const waist = piece.edges.findIndex((edge) => edge.kind === 'waist');
-      const side = waist < 0 ? undefined : piece.edges.at(waist - 1);
-      return side?.kind === 'side' ? [{ piece, side }] : [];
-    })[0];
-    if (found === undefined) return { ok: false, side: 0 };
-    const length = edgeLength(found.piece, found.side.name);
-    if (length < width + ABOVE_SASH) return { ok: false, side: length };
+    const found = sideAboveWaist(garment, half);
+    if (found === undefined || found.length < width + ABOVE_SASH)
+      return { ok: false, side: found?.length ?? 0 };
     const notch: Notch = {
-      edge: found.side.name,
-      at: length - width,
+      edge: found.side,
+      at: found.length - width,
       style: half === 'front' ? 'single' : 'double',
       match: 'sash',
     };
     dress = withPiece(dress, { ...found.piece, notches: [...found.piece.notches, notch] });
   }
   return { ok: true, garment: dress };
+}
+
+/** The side edge that ends at the waist. */
+function sideAboveWaist(
+  garment: Garment,
+  half: Half,
+): { readonly piece: Piece; readonly side: string; readonly length: number } | undefined {
+  return bodicePieces(garment, half).flatMap((piece) => {
+    const waist = piece.edges.findIndex((edge) => edge.kind === 'waist');
+    const side = waist < 0 ? undefined : piece.edges.at(waist - 1);
+    return side?.kind === 'side' ? [{ piece, side: side.name, length: edgeLength(piece, side.name) }] : [];
+  })[0];
 }
