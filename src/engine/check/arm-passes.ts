@@ -1,3 +1,4 @@
+import type { Piece, Seam } from '../piece/index.ts';
 import { type Check, type Level, tell } from './check.ts';
 import {
   bodiceOf,
@@ -9,6 +10,9 @@ import {
   type Rule,
   runsOverArm,
   SLEEVE_EDGES,
+  seamEdge,
+  seamPiece,
+  seamsNamed,
 } from './look.ts';
 import { SLACK } from './tolerance.ts';
 
@@ -28,21 +32,34 @@ const ARMHOLE_PER_CHEST = 0.56;
 const armholeEdges = (look: Look): readonly PieceEdge[] =>
   edgesOfKind(bodiceOf(look), 'armhole', ...SLEEVE_EDGES);
 
-/** Hems of sleeves that are set in. */
-const sleeveHems = (look: Look): readonly PieceEdge[] =>
-  edgesOfKind(
-    look.garment.pieces.filter(
-      (piece) => piece.layer === 'shell' && piece.edges.some((edge) => edge.kind === 'cap'),
-    ),
+/**
+ * Hems of sleeves that close round the arm. A wing or a cap without underarm seam binds nothing, and where elastic
+ * draws a long sleeve together at the wrist, the hand is asked instead.
+ */
+function sleeveHems(look: Look): readonly PieceEdge[] {
+  const closed = new Set(seamsNamed(look, 'sleeve-underarm').flatMap((seam) => seam.a.map((at) => at.piece)));
+  const arm = look.body.values.upperArmGirth.mm;
+  const atWrist = (piece: Piece): boolean =>
+    piece.markings.some(({ drawnTo }) => drawnTo !== undefined && drawnTo < arm);
+  return edgesOfKind(
+    look.garment.pieces.filter((piece) => piece.layer === 'shell' && closed.has(piece.id) && !atWrist(piece)),
     ...SLEEVE_EDGES,
   );
+}
 
-export const armPasses: Rule = (look) => {
-  const hems = sleeveHems(look);
-  return (hems.length > 0 ? [armholeEdges(look), hems] : [armholeEdges(look)]).flatMap((edges) =>
+/** Bands into which sleeves are gathered. */
+const sleeveBands = (look: Look): readonly PieceEdge[] =>
+  seamsNamed(look, 'band')
+    .filter((seam) => seam.join.kind === 'gathered' && isOnSleeve(look, seam))
+    .flatMap((seam) => seam.a.map((at) => ({ piece: seamPiece(look, at), edge: seamEdge(look, at) })));
+
+const isOnSleeve = (look: Look, seam: Seam): boolean =>
+  seam.b.every((at) => seamPiece(look, at).edges.some((edge) => edge.kind === 'cap'));
+
+export const armPasses: Rule = (look) =>
+  [armholeEdges(look), sleeveHems(look), sleeveBands(look)].flatMap((edges) =>
     edges.length === 0 ? [] : [passes(look, edges)],
   );
-};
 
 function passes(look: Look, edges: readonly PieceEdge[]): Check {
   const round = girthOf(look, edges) / 2;

@@ -13,6 +13,7 @@ export type CheckCode =
   | 'head-passes'
   | 'neck-clears'
   | 'arm-passes'
+  | 'hand-passes'
   | 'cap-ease'
   | 'armhole-ratio'
   | 'chest-ease'

@@ -6,6 +6,7 @@ import type { Check, CheckInput } from './check.ts';
 import { closingLongEnough } from './closing-long-enough.ts';
 import { cornersRunSmooth } from './corners-run-smooth.ts';
 import { gatherRatio } from './gather-ratio.ts';
+import { handPasses } from './hand-passes.ts';
 import { headPasses, neckClears } from './head-passes.ts';
 import { hemWalks } from './hem-walks.ts';
 import { liningFits } from './lining-fits.ts';
@@ -38,6 +39,7 @@ const RULES: readonly Rule[] = [
   neckClears,
   armPasses,
   armholeRatio,
+  handPasses,
   capEase,
   chestEase,
   waistEase,

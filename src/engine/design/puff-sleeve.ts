@@ -91,10 +91,12 @@ export const puffSleeve = defineStep({
     const [gatherCap, gatherHem] = [places !== 'hem', places !== 'top'];
     const bandDepth = gatherHem && values.end === 'band' ? bench.rounded(values.bandDepth) : 0;
     const capEase = gatherCap ? 0 : bench.rounded(values.capEase);
+    const beyond = bandDepth - (gatherHem ? BLOUSE : 0);
     const drafted = straightSleeve(work, 'puff-sleeve', {
       armEase: values.armEase,
       capEase,
-      length: bench.rounded(values.length) - bandDepth + (gatherHem ? BLOUSE : 0),
+      length: bench.rounded(values.length) - beyond,
+      beyond,
     });
     if (!drafted.ok) return drafted.refusal;
     const armholes = {

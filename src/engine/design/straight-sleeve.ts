@@ -42,7 +42,13 @@ type StraightSleeve =
 export function straightSleeve(
   { garment, body, bench }: StepWork,
   step: string,
-  wish: { readonly armEase: number; readonly capEase: number; readonly length: number },
+  wish: {
+    readonly armEase: number;
+    readonly capEase: number;
+    readonly length: number;
+    /** How much longer the finished sleeve is than this piece: its band, less what blouses over. */
+    readonly beyond?: number;
+  },
 ): StraightSleeve {
   if (openArmEdge(garment) !== 'armhole') return { ok: false, refusal: cannot(`${step}.no-armhole`) };
   const width = bench.rounded(body.values.upperArmGirth.mm + wish.armEase);
@@ -54,7 +60,10 @@ export function straightSleeve(
     length: wish.length,
   });
   if (!drafted.ok) {
-    const values = { width: { mm: width }, limit: { mm: drafted.limit } };
+    const values = {
+      width: { mm: width },
+      limit: { mm: drafted.limit + (drafted.code === 'too-short' ? (wish.beyond ?? 0) : 0) },
+    };
     return { ok: false, refusal: cannot(`${step}.${drafted.code}`, values) };
   }
   const sleeve: Piece = { ...drafted.piece, title: { key: `${step}.piece.sleeve`, values: {} } };

@@ -22,7 +22,7 @@ export function stripPiece(wish: StripWish): Piece {
   const width = length + overlap;
   const at = (x: number, y: number) => ({ x, y });
   const underlap: readonly Edge[] =
-    overlap > 0 ? [{ name: 'underlap', kind: 'free', path: linePath(at(length, 0), at(width, 0)) }] : [];
+    overlap > 0 ? [{ name: 'underlap', kind: 'attach', path: linePath(at(length, 0), at(width, 0)) }] : [];
   return {
     id: wish.id,
     title: wish.title,
