@@ -25,8 +25,8 @@ import { armEdgesOf, type OpenArm, openArm } from './arm-opening.ts';
 import { HALVES } from './bodice.ts';
 import { cannot, defineStep, done, lengthParam, type StepOutcome } from './step.ts';
 
-/** Shoulder and side that must be left beyond the facing, mm. */
-const LEFT_OVER = 5;
+/** Shoulder and side must hold at least this much of the facing, and as much beyond it, mm. */
+const LEAST_END = 5;
 
 /** A shaped facing round each armhole, or round the edge of a cap, of a dress without sleeves. */
 export const armholeFacing = defineStep({
@@ -97,7 +97,8 @@ function drawFacing(
   const [top, foot] = [pathNearest(before.path, pathStart(inner)), pathNearest(after.path, pathEnd(inner))];
   const length = pathLength(before.path);
   const leftOver = Math.min(top.at, pathLength(after.path) - foot.at);
-  if (Math.max(top.distance, foot.distance) > 0.01 || leftOver < LEFT_OVER) return refused;
+  const ends = Math.min(length - top.at, foot.at);
+  if (Math.max(top.distance, foot.distance) > 0.01 || Math.min(leftOver, ends) < LEAST_END) return refused;
 
   const middle = pathAt(opening.path, pathLength(opening.path) / 2).point;
   const facing: Piece = {

@@ -34,7 +34,7 @@ import {
   type Seam,
   withPiece,
 } from '../piece/index.ts';
-import { type LaidNeck, layNeck, standPastCentre, turnedFrom } from './laid-neck.ts';
+import { type LaidNeck, layNeck, mostOverlap, standPastCentre, turnedFrom } from './laid-neck.ts';
 import { halfNeck, neckPartsAtBack } from './neck-ring.ts';
 import { COMMON_PRACTICE, cannot, choiceParam, defineStep, done, lengthParam } from './step.ts';
 
@@ -54,8 +54,8 @@ export const flatCollar = defineStep({
       'about 5 cm wide on a child (common practice, no source)',
     ),
     standAway: lengthParam(
-      () => 15,
-      ({ garment }) => [0, edgeLength(pieceOf(garment, 'front'), 'shoulder') * 0.4],
+      ({ garment }) => Math.min(15, mostOverlap(garment)),
+      ({ garment }) => [0, mostOverlap(garment)],
       'shoulder tips overlapped by 1 to 2 cm; the more, the more the collar stands at the neck (common practice, no source)',
     ),
     neckEase: lengthParam(

@@ -56,6 +56,14 @@ export function layNeck(garment: Garment, overlap: number, shorter: number): Lai
   };
 }
 
+/** Overlapped by more than this share of its length, a shoulder makes a collar stand up (our own limit). */
+const MOST_OVERLAP = 0.4;
+
+export function mostOverlap(garment: Garment): number {
+  const front = wholeHalf(garment, 'front');
+  return front === null ? 0 : pathLength(edgeOf(front, 'shoulder').path) * MOST_OVERLAP;
+}
+
 const down = (from: Point) => ({ kind: 'line', from, to: add(from, { x: 0, y: 1 }) }) as const;
 
 function wholeHalf(garment: Garment, half: 'front' | 'back'): Piece | null {
