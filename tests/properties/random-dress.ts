@@ -87,7 +87,7 @@ function randomValue(
     case 'text':
       throw new Error('Names are left to their rule.');
     case 'count':
-      return fc.integer({ min: 2, max: 5 });
+      return fc.integer({ min: 3, max: 5 });
     case 'ratio':
       return fc.double({ min: 1.3, max: 2.9, noNaN: true });
     case 'length': {
@@ -122,6 +122,9 @@ const TRIED: Readonly<Record<string, readonly [number, number]>> = {
   bandEase: [25, 40],
   bandDepth: [10, 50],
   elasticEase: [0, 10],
+  clear: [10, 60],
+  endDepth: [8, 40],
+  depth: [30, 90],
   cuffEase: [15, 50],
   cuffDepth: [15, 70],
   underlap: [15, 30],
@@ -148,12 +151,16 @@ const TRIED: Readonly<Record<string, readonly [number, number]>> = {
   skirtShorter: [0, 60],
   hem: [600, 1600],
   flare: [10, 150],
+  differ: [0, 40],
+  shorter: [0, 60],
+  yokeDepth: [60, 150],
   frontUp: [0, 120],
   backDown: [0, 200],
   facingDepth: [40, 90],
   facingWidth: [20, 60],
   finishedWidth: [8, 10],
   collarWidth: [25, 80],
+  frillWidth: [15, 80],
   standAway: [0, 22],
   neckEase: [0, 12],
   lap: [16, 25],

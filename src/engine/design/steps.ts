@@ -12,6 +12,7 @@ import { coveredButtons } from './covered-buttons.ts';
 import { dropShoulder } from './drop-shoulder.ts';
 import { droppedWaist } from './dropped-waist.ts';
 import { flatCollar } from './flat-collar.ts';
+import { flutterSleeve } from './flutter-sleeve.ts';
 import { gatheredSkirt } from './gathered-skirt.ts';
 import { goredSkirt } from './gored-skirt.ts';
 import { highLowHem } from './high-low-hem.ts';
@@ -21,8 +22,11 @@ import { longBody } from './long-body.ts';
 import { nappyRoom } from './nappy-room.ts';
 import { neckBinding } from './neck-binding.ts';
 import { neckFacing } from './neck-facing.ts';
+import { neckFrill } from './neck-frill.ts';
 import { neckline } from './neckline.ts';
+import { netOverskirt } from './net-overskirt.ts';
 import { OWN_STEPS } from './own-steps.ts';
+import { petticoat } from './petticoat.ts';
 import { pleatedSkirt } from './pleated-skirt.ts';
 import { puffSleeve } from './puff-sleeve.ts';
 import { rosette } from './rosette.ts';
@@ -65,6 +69,7 @@ export const DESIGN_STEPS: readonly DesignStep[] = [
   setInSleeve,
   puffSleeve,
   bishopSleeve,
+  flutterSleeve,
   gatheredSkirt,
   pleatedSkirt,
   circleSkirt,
@@ -72,6 +77,8 @@ export const DESIGN_STEPS: readonly DesignStep[] = [
   aLineSkirt,
   goredSkirt,
   highLowHem,
+  netOverskirt,
+  petticoat,
   lining,
   letOutSeams,
   neckFacing,
@@ -79,6 +86,7 @@ export const DESIGN_STEPS: readonly DesignStep[] = [
   neckBinding,
   armholeBinding,
   flatCollar,
+  neckFrill,
   ...OWN_STEPS,
   sash,
   belt,
