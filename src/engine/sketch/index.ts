@@ -3,6 +3,7 @@ import type { Sketch, SketchSide } from './sketch.ts';
 import { sketchBodice } from './sketch-bodice.ts';
 import { sketchSkirt } from './sketch-skirt.ts';
 import { sketchSleeve } from './sketch-sleeve.ts';
+import { sketchTrims } from './sketch-trim.ts';
 
 export type { Sketch, SketchLine, SketchSide, SketchStroke } from './sketch.ts';
 
@@ -13,6 +14,11 @@ export type { Sketch, SketchLine, SketchSide, SketchStroke } from './sketch.ts';
 export function sketchDress(garment: Garment, side: SketchSide): Sketch {
   return {
     side,
-    lines: [...sketchSkirt(garment, side), ...sketchSleeve(garment, side), ...sketchBodice(garment, side)],
+    lines: [
+      ...sketchSkirt(garment, side),
+      ...sketchSleeve(garment, side),
+      ...sketchBodice(garment, side),
+      ...sketchTrims(garment, side),
+    ],
   };
 }

@@ -9,6 +9,8 @@ interface SkirtShape {
   readonly y: number;
   readonly hem: number;
   readonly length: number;
+  /** How much longer the centre is than the side. */
+  readonly centreLonger: number;
 }
 
 /** Widest that a full skirt stands off, radians from straight down. */
@@ -81,7 +83,8 @@ function shapeOf(seam: Seam, piece: Piece, top: number, y: number, garment: Garm
   const length = sideLength(piece);
   const fullness = hemTimesTop(seam, piece, garment);
   const angle = Math.min(WIDEST, LEAST + PER_FULLNESS * Math.max(0, fullness - 1));
-  return { top, y, length, hem: top + length * Math.tan(angle) };
+  const centreLonger = centreLength(piece) - length;
+  return { top, y, length, hem: top + length * Math.tan(angle), centreLonger };
 }
 
 /** How many times the top edge the hem measures; gathers and pleats count as the cloth that they take. */
@@ -107,19 +110,25 @@ const sideLength = (piece: Piece): number => {
   return side === undefined ? 1 : edgeLength(piece, side);
 };
 
+/** Along the fold, the closing or the middle seam; a straight width is as long there as at its side. */
+function centreLength(piece: Piece): number {
+  const centre = piece.edges.find(({ kind }) => kind === 'fold' || kind === 'closing' || kind === 'centre');
+  return centre === undefined ? sideLength(piece) : pathLength(centre.path);
+}
+
 /** Hems bow down a little, as a circle does when it is seen from the front. */
 const HEM_BOW = 0.04;
 
 function silhouette(shape: SkirtShape, net: boolean): readonly SketchLine[] {
   const stroke = net ? 'light' : 'outline';
   const foot: Point = { x: shape.hem, y: shape.y + shape.length };
-  const bow = shape.hem * HEM_BOW;
+  const down = shape.hem * HEM_BOW * 2 + shape.centreLonger;
   const hem = pathOf(
     cubic(
       foot,
-      { x: foot.x * 0.6, y: foot.y + bow * 1.5 },
-      { x: foot.x * 0.3, y: foot.y + bow * 2 },
-      { x: 0, y: foot.y + bow * 2 },
+      { x: foot.x * 0.6, y: foot.y + down * 0.75 },
+      { x: foot.x * 0.3, y: foot.y + down },
+      { x: 0, y: foot.y + down },
     ),
   );
   return [
