@@ -34,8 +34,9 @@ import {
   type Seam,
   withPiece,
 } from '../piece/index.ts';
-import { type LaidNeck, layNeck, mostOverlap, standPastCentre, turnedFrom } from './laid-neck.ts';
-import { halfNeck, neckPartsAtBack } from './neck-ring.ts';
+import { HALVES } from './bodice.ts';
+import { type LaidNeck, layNeck, mostOverlap, turnedFrom } from './laid-neck.ts';
+import { type NeckForCollar, neckForCollar, neckPartsAtBack } from './neck-ring.ts';
 import { COMMON_PRACTICE, cannot, choiceParam, defineStep, done, lengthParam } from './step.ts';
 
 const SHAPES = ['rounded', 'pointed', 'whole'] as const;
@@ -95,8 +96,8 @@ export const flatCollar = defineStep({
     if (garment.closing?.kind === 'shoulder-studs') return cannot('flat-collar.open-shoulders');
     const [width, overlap] = [bench.rounded(values.collarWidth), bench.rounded(values.standAway)];
     const shorter = bench.rounded(values.neckEase) / 2;
-    const laid = layNeck(garment, overlap, shorter);
-    if (laid === null) return cannot('flat-collar.not-half');
+    const [laid, neck] = [layNeck(garment, overlap, shorter), neckForCollar(garment)];
+    if (laid === null || neck === null) return cannot('flat-collar.not-half');
     const piece = drawCollar(laid, values.shape, width, neckPartsAtBack(garment));
     const outline = outlineOf(piece);
     if (outlineArea(outline) <= 0 || outlineSelfCrossings(outline).length > 0)
@@ -112,7 +113,7 @@ export const flatCollar = defineStep({
     bench.tell('flat-collar.draw.outer', { width: { mm: width } });
     bench.tell(`flat-collar.draw.${values.shape}`, {}, { lines: piece.edges.map((edge) => edge.path) });
     bench.tell('flat-collar.draw.under', {});
-    return done(sewOn(garment, piece));
+    return done(sewOn(garment, neck, piece));
   },
 });
 
@@ -200,49 +201,41 @@ function frontEnd(
 }
 
 /** Sews the collar to the neck from centre front to centre back, with a notch on each half. */
-function sewOn(garment: Garment, collar: Piece): Garment {
-  const [front, back] = [halfNeck(garment, 'front'), halfNeck(garment, 'back')];
-  const [atFront, atBack] = [front[0], back[0]];
-  const lengthOf = (side: Seam['a']): number =>
-    side.reduce((sum, at) => sum + edgeLength(pieceOf(garment, at.piece), at.edge), 0);
-  const stand =
-    atBack === undefined ? 0 : standPastCentre(edgeOf(pieceOf(garment, atBack.piece), atBack.edge).path);
-  const [neck, onCollar] = [lengthOf(front) + lengthOf(back) - stand, edgeLength(collar, 'neck')];
-  const k = onCollar / neck;
+function sewOn(garment: Garment, neck: NeckForCollar, collar: Piece): Garment {
+  const onCollar = edgeLength(collar, 'neck');
+  const k = onCollar / neck.half;
   const notches: Notch[] = [];
   let dress = garment;
-  const notch = (at: Seam['a'][number] | undefined, from: number, half: 'front' | 'back'): void => {
-    if (at === undefined) return;
+  for (const half of HALVES) {
+    const at = neck.side.at(half === 'front' ? 0 : -1);
+    if (at === undefined) continue;
     const piece = pieceOf(dress, at.piece);
+    const from = half === 'front' ? 0 : neck.stand;
     const middle = (edgeLength(piece, at.edge) - from) / 2;
-    const style = half === 'front' ? 'single' : 'double';
-    const match = `collar-${half}`;
-    dress = withPiece(dress, {
-      ...piece,
-      notches: [...piece.notches, { edge: at.edge, at: from + middle, style, match }],
-    });
-    notches.push({ edge: 'neck', at: half === 'front' ? middle * k : onCollar - middle * k, style, match });
-  };
-  notch(atFront, 0, 'front');
-  notch(atBack, stand, 'back');
-  // A front on the fold makes both halves of the neck one seam.
-  const onFold = atFront !== undefined && pieceOf(garment, atFront.piece).cutting.as === 'fold';
-  const round: Seam = {
-    id: 'collar',
+    const rest = { style: half === 'front' ? 'single' : 'double', match: `collar-${half}` } as const;
+    const notch: Notch = { edge: at.edge, at: from + middle, ...rest };
+    dress = withPiece(dress, { ...piece, notches: [...piece.notches, notch] });
+    notches.push({ edge: 'neck', at: half === 'front' ? middle * k : onCollar - middle * k, ...rest });
+  }
+  const seam = (id: string, a: Seam['a'], b: Seam['b']): Seam => ({
+    id,
     name: 'collar',
-    a: [...front, ...back.toReversed().map((at) => ({ ...at, reversed: true }))],
-    b: [{ piece: collar.id, edge: 'neck', times: 2 }],
-    join: { kind: 'eased', ease: 2 * (onCollar - neck) },
-    ...(stand > 0 ? { bareEnd: onFold ? 2 * stand : stand } : {}),
+    a,
+    b,
+    join: { kind: 'flat' },
     smoothStart: false,
     smoothEnd: false,
+  });
+  const round: Seam = {
+    ...seam('collar', neck.side, [{ piece: collar.id, edge: 'neck', times: 2 }]),
+    join: { kind: 'eased', ease: 2 * (onCollar - neck.half) },
+    ...neck.bare,
   };
   const end = [{ piece: collar.id, edge: 'back', times: 1 }];
-  const closed: Seam = { ...round, id: 'collar-back', a: end, b: end, join: { kind: 'flat' } };
   const joined = edgeOf(collar, 'back').kind === 'join';
   return {
     ...dress,
     pieces: [...dress.pieces, { ...collar, notches }],
-    seams: [...dress.seams, round, ...(joined ? [closed] : [])],
+    seams: [...dress.seams, round, ...(joined ? [seam('collar-back', end, end)] : [])],
   };
 }

@@ -20,6 +20,7 @@ import {
   type Vector,
 } from '../geometry/index.ts';
 import { edgeEnd, edgeOf, edgeStart, type Garment, type Piece, pieceOf } from '../piece/index.ts';
+import { standPastCentre } from './neck-ring.ts';
 
 /** Half the neck laid out flat, front and back together at the shoulder, in the coordinates of the front. */
 export interface LaidNeck {
@@ -71,9 +72,6 @@ function wholeHalf(garment: Garment, half: 'front' | 'back'): Piece | null {
   const has = (name: string): boolean => piece.edges.some((edge) => edge.name === name);
   return has('neckline') && has('shoulder') && has('centre') ? piece : null;
 }
-
-/** A stand for buttons runs past the centre line; what is sewn to the neck ends at the centre line. */
-export const standPastCentre = (neck: Path): number => Math.max(0, -pathStart(neck).x);
 
 function backNeck(back: Piece): Path {
   const neck = edgeOf(back, 'neckline').path;

@@ -1,6 +1,6 @@
 import type { Half } from '../block/index.ts';
-import { pathBounds } from '../geometry/index.ts';
-import { edgeLength, type Garment, pieceOf, type SeamEdge } from '../piece/index.ts';
+import { type Path, pathBounds, pathStart } from '../geometry/index.ts';
+import { edgeLength, edgeOf, type Garment, pieceOf, type Seam, type SeamEdge } from '../piece/index.ts';
 import { bodicePieces, HALVES } from './bodice.ts';
 
 /** The neck of one half, edge by edge from the centre to the shoulder; pieces cut from one half share its coordinates. */
@@ -36,3 +36,28 @@ const backwards = (side: readonly SeamEdge[]): readonly SeamEdge[] =>
 /** Whether the neck parts at the centre back, so that what is sewn round it must part there too. */
 export const neckPartsAtBack = ({ closing }: Garment): boolean =>
   closing !== null && closing.kind !== 'shoulder-studs';
+
+/** A stand for buttons runs past the centre line by so much, mm; what is sewn to the neck ends at the centre line. */
+export const standPastCentre = (neck: Path): number => Math.max(0, -pathStart(neck).x);
+
+/** The neck as a collar or a frill is sewn to it: from the centre front to the centre back, without a stand. */
+export interface NeckForCollar {
+  readonly side: readonly SeamEdge[];
+  /** From the centre front to the centre back, mm. */
+  readonly half: number;
+  readonly stand: number;
+  /** What the seam leaves bare of a stand. A front on the fold makes both halves of the neck one seam. */
+  readonly bare: Pick<Seam, 'bareEnd'>;
+}
+
+export function neckForCollar(garment: Garment): NeckForCollar | null {
+  const [atFront, ...front] = halfNeck(garment, 'front');
+  const [atBack, ...back] = halfNeck(garment, 'back');
+  if (atFront === undefined || atBack === undefined) return null;
+  const side = [atFront, ...front, ...backwards([atBack, ...back])];
+  const whole = side.reduce((sum, at) => sum + edgeLength(pieceOf(garment, at.piece), at.edge), 0);
+  const stand = standPastCentre(edgeOf(pieceOf(garment, atBack.piece), atBack.edge).path);
+  const onFold = pieceOf(garment, atFront.piece).cutting.as === 'fold';
+  const bare = stand === 0 ? {} : { bareEnd: onFold ? 2 * stand : stand };
+  return { side, half: whole - stand, stand, bare };
+}

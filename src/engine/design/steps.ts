@@ -12,6 +12,7 @@ import { coveredButtons } from './covered-buttons.ts';
 import { dropShoulder } from './drop-shoulder.ts';
 import { droppedWaist } from './dropped-waist.ts';
 import { flatCollar } from './flat-collar.ts';
+import { capSleeve } from './cap-sleeve.ts';
 import { flutterSleeve } from './flutter-sleeve.ts';
 import { gatheredSkirt } from './gathered-skirt.ts';
 import { goredSkirt } from './gored-skirt.ts';
@@ -70,6 +71,7 @@ export const DESIGN_STEPS: readonly DesignStep[] = [
   puffSleeve,
   bishopSleeve,
   flutterSleeve,
+  capSleeve,
   gatheredSkirt,
   pleatedSkirt,
   circleSkirt,
