@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { dressOf, pieceNamed, tryDress, type Wish } from '../../../tests/dress-of.ts';
-import { completeBody } from '../body/index.ts';
-import { checkGarment } from '../check/index.ts';
+import { dressOf, pieceNamed, tryDress } from '../../../tests/dress-of.ts';
+import { AGES, faults, leftOut, type Steps } from '../../../tests/own-changes.ts';
 import { makeCutPieces } from '../cut/index.ts';
 import {
   distance,
@@ -14,27 +13,6 @@ import {
 } from '../geometry/index.ts';
 import { edgeEnd, edgeLength, edgeOf, type Garment, outlineOf } from '../piece/index.ts';
 import { DESIGN_STEPS, tell } from './index.ts';
-
-const AGES = [6, 12, 24, 48, 84, 120, 144];
-type Steps = NonNullable<Wish['steps']>;
-
-/** What the checks of the drawing and the seams have against a garment. */
-function faults(garment: Garment, ageMonths = 60): readonly string[] {
-  const completed = completeBody({ ageMonths, measured: {} });
-  if (!completed.ok) throw new Error('The body is plausible.');
-  const bounds = { chestEase: [20, 160], waistEase: [20, 160] } as const;
-  return checkGarment({ garment, body: completed.body, bounds })
-    .filter(({ level, code }) => (level === 'stop' || level === 'warn') && FITS.has(code))
-    .map(({ say }) => tell(say, 'cm'));
-}
-const FITS = new Set(['outline-closed', 'outline-simple', 'seam-lengths', 'notches-meet']);
-
-/** The sentence with which a change is left out. */
-function leftOut(steps: Steps): string {
-  const dress = tryDress({ steps });
-  if (!dress.ok) throw new Error(JSON.stringify(dress.problems));
-  return dress.skipped.map(({ problem }) => tell(problem, 'cm')).join('\n');
-}
 
 describe('every change of her own', () => {
   for (const step of DESIGN_STEPS.filter(({ stage }) => stage === 'own')) {
@@ -301,5 +279,36 @@ describe('join two pieces', () => {
 
   it('refuses shaped edges and edges that nothing is sewn to', () => {
     expect(leftOut([['join-pieces', { edge: 'neckline' }]])).toContain('not sewn flat');
+  });
+});
+
+describe('open a piece out', () => {
+  it('is twice the half, and every seam still fits', () => {
+    const cases: readonly [string, Steps][] = [
+      ['front', []],
+      ['front', ['back-zip', 'gathered-skirt', 'lining']],
+      ['front', ['circle-skirt', 'set-in-sleeve', ['add-dart', {}], ['add-notch', { share: 0.3 }]]],
+      ['front-yoke', ['drop-shoulder', 'yoke', 'pleated-skirt']],
+      ['skirt-front', ['circle-skirt', 'lining']],
+    ];
+    for (const ageMonths of AGES)
+      for (const [piece, steps] of cases) {
+        const half = dressOf({ ageMonths, steps });
+        const whole = dressOf({ ageMonths, steps: [...steps, ['mirror-piece', { piece }]] });
+        const area = (dress: Garment) => outlineArea(outlineOf(pieceNamed(dress, piece)));
+        expect(area(whole)).toBeCloseTo(2 * area(half), 3);
+        expect(pieceNamed(whole, piece).cutting).toEqual({ as: 'single', copies: 1 });
+        expect(faults(whole, ageMonths), `${ageMonths} ${piece}`).toEqual([]);
+      }
+  });
+
+  it('lets the two halves differ', () => {
+    const steps: Steps = [
+      ['mirror-piece', {}],
+      ['move-point', { edge: 'other-neckline', end: 'start', down: '15 mm' }],
+    ];
+    const front = pieceNamed(dressOf({ steps }), 'front');
+    expect(edgeLength(front, 'other-shoulder')).not.toBeCloseTo(edgeLength(front, 'shoulder'), 1);
+    expect(leftOut([['mirror-piece', { piece: 'sleeve' }]])).toContain('no piece');
   });
 });

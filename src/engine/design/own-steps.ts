@@ -1,10 +1,13 @@
 import { addDart } from './add-dart.ts';
 import { addNotch } from './add-notch.ts';
+import { addTuck } from './add-tuck.ts';
 import { changeEdgeAllowance } from './change-edge-allowance.ts';
 import { joinPieces } from './join-pieces.ts';
+import { mirrorPiece } from './mirror-piece.ts';
 import { moveHandle } from './move-handle.ts';
 import { movePoint } from './move-point.ts';
 import { renamePiece } from './rename-piece.ts';
+import { slashAndSpread } from './slash-and-spread.ts';
 import { splitAlong } from './split-along.ts';
 import type { DesignStep } from './step.ts';
 
@@ -16,6 +19,9 @@ export const OWN_STEPS: readonly DesignStep[] = [
   renamePiece,
   addNotch,
   addDart,
+  addTuck,
   splitAlong,
+  slashAndSpread,
   joinPieces,
+  mirrorPiece,
 ];
