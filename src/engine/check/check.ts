@@ -26,7 +26,9 @@ export type CheckCode =
   | 'gather-ratio'
   | 'closing-long-enough'
   | 'shoulder-narrow'
-  | 'net-caution';
+  | 'net-caution'
+  | 'ties-and-bows'
+  | 'small-parts';
 
 /**
  * `ok`: fits. `note`: worth knowing, nothing to mend. `warn`: she may go on, but should look. `stop`: cut nothing

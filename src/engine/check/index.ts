@@ -18,7 +18,9 @@ import { pleatJoins } from './pleat-joins.ts';
 import { pleatsWhole } from './pleats-whole.ts';
 import { seamLengths } from './seam-lengths.ts';
 import { shoulderNarrow } from './shoulder-narrow.ts';
+import { smallParts } from './small-parts.ts';
 import { tiersMatch } from './tiers-match.ts';
+import { tiesAndBows } from './ties-and-bows.ts';
 
 export type { Check, CheckCode, CheckInput, EaseBounds, Level } from './check.ts';
 export { summarise } from './summary.ts';
@@ -48,6 +50,8 @@ const RULES: readonly Rule[] = [
   hemWalks,
   shoulderNarrow,
   netCaution,
+  tiesAndBows,
+  smallParts,
 ];
 
 /**

@@ -7,6 +7,7 @@ import { order } from './order.ts';
 import { ownChanges } from './own-changes.ts';
 import { paper } from './paper.ts';
 import { skirtChecks } from './skirt-checks.ts';
+import { trimChecks } from './trim-checks.ts';
 
 /** Every English sentence, one flat catalogue; keys start with the room's word (`measure.`, `check.`, ...). */
 export const en = {
@@ -19,4 +20,5 @@ export const en = {
   ...order,
   ...ownChanges,
   ...library,
+  ...trimChecks,
 } as const;
