@@ -7,12 +7,12 @@ import { backTies } from './back-ties.ts';
 import { backZip } from './back-zip.ts';
 import { belt } from './belt.ts';
 import { bishopSleeve } from './bishop-sleeve.ts';
+import { capSleeve } from './cap-sleeve.ts';
 import { circleSkirt } from './circle-skirt.ts';
 import { coveredButtons } from './covered-buttons.ts';
 import { dropShoulder } from './drop-shoulder.ts';
 import { droppedWaist } from './dropped-waist.ts';
 import { flatCollar } from './flat-collar.ts';
-import { capSleeve } from './cap-sleeve.ts';
 import { flutterSleeve } from './flutter-sleeve.ts';
 import { gatheredSkirt } from './gathered-skirt.ts';
 import { goredSkirt } from './gored-skirt.ts';
@@ -29,6 +29,7 @@ import { netOverskirt } from './net-overskirt.ts';
 import { OWN_STEPS } from './own-steps.ts';
 import { petticoat } from './petticoat.ts';
 import { pleatedSkirt } from './pleated-skirt.ts';
+import { princessLine } from './princess-line.ts';
 import { puffSleeve } from './puff-sleeve.ts';
 import { rosette } from './rosette.ts';
 import { roundTummy } from './round-tummy.ts';
@@ -63,6 +64,7 @@ export const DESIGN_STEPS: readonly DesignStep[] = [
   dropShoulder,
   yoke,
   backZip,
+  princessLine,
   backButtons,
   backLacing,
   backTies,
