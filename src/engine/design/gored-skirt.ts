@@ -24,7 +24,7 @@ import {
 } from './step.ts';
 import { centreBack, closingBelowWaist, type WaistRing, waistRing } from './waist-ring.ts';
 
-/** Half a gore may turn this far from its middle to its seam, radians: four such gores are a full circle. */
+/** Half a gore may turn this far from its middle to its seam, radians. */
 const WIDEST_TURN = Math.PI / 4;
 const USUAL_GORES = 6;
 
@@ -35,7 +35,7 @@ export const goredSkirt = defineStep({
   kind: 'skirt',
   params: {
     length: skirtLength,
-    gores: countParam(() => USUAL_GORES, [4, 12], COMMON_PRACTICE),
+    gores: countParam(() => USUAL_GORES, [3, 12], COMMON_PRACTICE),
     flare: lengthParam(
       usualFlare,
       () => [5, 400],
@@ -180,7 +180,7 @@ function goreSeams(ring: WaistRing, gores: number, open: boolean): readonly Seam
   return [
     // The last gore is sewn by its right edge, which is as long as its left.
     join('skirt-back-gores', right('skirt-back-gore', 2), left(2)),
-    join('skirt-gores', right('skirt-gore', gores - 3), left(gores - 3)),
+    ...(gores > 3 ? [join('skirt-gores', right('skirt-gore', gores - 3), left(gores - 3))] : []),
     centreBack('skirt-centre-back', { piece: 'skirt-back-gore', edge: 'left' }, open),
     {
       id: 'skirt-waist',

@@ -105,28 +105,29 @@ export function sewQuarters(garment: Garment, ring: WaistRing, quarters: readonl
   };
 }
 
-function quarterSeams(ring: WaistRing, open: boolean): readonly Seam[] {
+/** Sews quarters to each other and to the waist; `prefix` begins their ids. */
+export function quarterSeams(ring: WaistRing, open: boolean, prefix = 'skirt'): readonly Seam[] {
   const once = (piece: string, reversed: boolean): SeamEdge => ({ piece, edge: 'waist', times: 1, reversed });
   return [
     {
-      id: 'skirt-side',
+      id: `${prefix}-side`,
       name: 'skirt-join',
-      a: [{ piece: 'skirt-front', edge: 'side', times: 2 }],
-      b: [{ piece: 'skirt-back', edge: 'side', times: 2 }],
+      a: [{ piece: `${prefix}-front`, edge: 'side', times: 2 }],
+      b: [{ piece: `${prefix}-back`, edge: 'side', times: 2 }],
       join: { kind: 'flat' },
       smoothStart: true,
       smoothEnd: true,
     },
-    centreBack('skirt-centre-back', { piece: 'skirt-back', edge: 'centre' }, open),
+    centreBack(`${prefix}-centre-back`, { piece: `${prefix}-back`, edge: 'centre' }, open),
     {
-      id: 'skirt-waist',
+      id: `${prefix}-waist`,
       name: 'skirt-waist',
       a: ring.side,
       b: [
-        once('skirt-back', false),
-        once('skirt-front', true),
-        once('skirt-front', false),
-        once('skirt-back', true),
+        once(`${prefix}-back`, false),
+        once(`${prefix}-front`, true),
+        once(`${prefix}-front`, false),
+        once(`${prefix}-back`, true),
       ],
       join: { kind: 'flat' },
       smoothStart: false,

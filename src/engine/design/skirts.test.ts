@@ -86,7 +86,7 @@ describe('A-line skirt', () => {
 
 describe('gored skirt', () => {
   it('fits together at every age with any number of gores', () => {
-    for (const gores of [4, 5, 6, 8, 12]) fitsAtEveryAge(['back-zip', ['gored-skirt', { gores }], 'lining']);
+    for (const gores of [3, 4, 5, 6, 12]) fitsAtEveryAge(['back-zip', ['gored-skirt', { gores }], 'lining']);
   });
 
   it('has equal gores, flared at every seam', () => {
@@ -144,5 +144,76 @@ describe('high-low hem', () => {
     expect(refusalOf({ steps: ['circle-skirt', ['high-low-hem', { frontUp: '50 cm' }]] })).toBe(
       'high-low-hem.frontUp out-of-range',
     );
+  });
+});
+
+describe('overskirt of net', () => {
+  it('fits together over every skirt, with any number of layers', () => {
+    for (const skirt of ['gathered-skirt', 'pleated-skirt', 'tiered-skirt', 'circle-skirt', 'gored-skirt'])
+      fitsAtEveryAge(['back-zip', skirt, 'net-overskirt', 'lining']);
+    fitsAtEveryAge(['gathered-skirt', ['net-overskirt', { layers: 3, differ: '2 cm', way: 'longer' }]]);
+  });
+
+  it('cuts layers of one length from one pattern, and others each from its own', () => {
+    const nets = (given: Record<string, string | number>) =>
+      dressOf({ steps: ['gathered-skirt', ['net-overskirt', given]] }).pieces.filter(
+        (p) => p.cloth === 'net',
+      );
+    expect(nets({ layers: 3 }).map((p) => p.cutting.copies)).toEqual([3, 6]);
+    const lengths = nets({ layers: 3, length: '40 cm', differ: '3 cm' }).map((p) => edgeLength(p, 'right'));
+    expect(lengths.map((mm) => Math.round(mm))).toEqual([400, 400, 370, 370, 340, 340]);
+  });
+
+  it('has opening edges on the stitching line of the closing, not in its allowance', () => {
+    const dress = dressOf({ steps: ['back-zip', 'gathered-skirt', 'net-overskirt'] });
+    expect(edgeOf(pieceNamed(dress, 'overskirt-1-back'), 'left').allowance).toBe(0);
+  });
+
+  it('does not notch the waist twice at one place', () => {
+    const notches = (...steps: string[]) => pieceNamed(dressOf({ steps }), 'front').notches.length;
+    expect(notches('gathered-skirt', 'net-overskirt', 'petticoat')).toBe(notches('gathered-skirt'));
+    expect(notches('gored-skirt', 'net-overskirt')).toBe(notches('gathered-skirt'));
+  });
+
+  it('refuses layers that leave nothing of the last', () => {
+    const given = { layers: 8, differ: '8 cm', length: '40 cm' };
+    expect(refusalOf({ steps: ['gathered-skirt', ['net-overskirt', given]] })).toBe(
+      'net-overskirt.too-short',
+    );
+  });
+});
+
+describe('petticoat', () => {
+  it('fits together under every skirt, from the waist and from a yoke', () => {
+    for (const from of ['waist', 'yoke'])
+      for (const skirt of ['gathered-skirt', 'circle-skirt', 'pleated-skirt'])
+        fitsAtEveryAge(['back-zip', skirt, ['petticoat', { from }], 'lining']);
+  });
+
+  it('is shorter than the skirt by what was asked, yoke and net together', () => {
+    const dress = dressOf({
+      steps: [
+        ['gathered-skirt', { length: '45 cm' }],
+        ['petticoat', { yokeDepth: '15 cm', shorter: '4 cm' }],
+      ],
+    });
+    expect(edgeLength(pieceNamed(dress, 'petticoat-yoke-front'), 'side')).toBeCloseTo(150, 6);
+    expect(edgeLength(pieceNamed(dress, 'petticoat-front'), 'right')).toBeCloseTo(260, 6);
+  });
+
+  it('has a yoke that the hips pass with room to sit', () => {
+    const dress = dressOf({ measured: { hipGirth: 700 }, steps: ['petticoat'] });
+    const foot = ['front', 'back'].map((half) =>
+      edgeLength(pieceNamed(dress, `petticoat-yoke-${half}`), 'hem'),
+    );
+    expect(2 * foot.reduce((a, b) => a + b, 0)).toBeCloseTo(1.15 * 700, 3);
+  });
+
+  it('refuses a yoke that leaves no net', () => {
+    const steps: NonNullable<Wish['steps']> = [
+      ['gathered-skirt', { length: '15 cm' }],
+      ['petticoat', { yokeDepth: '10 cm' }],
+    ];
+    expect(refusalOf({ steps })).toBe('petticoat.too-short');
   });
 });

@@ -37,7 +37,7 @@ export const tieredSkirt = defineStep({
       [1.2, 3],
       'tier on tier 1.5 times in heavier cloth, 2 in light (two teaching pages on tiered skirts)',
     ),
-    growth: ratioParam(() => 1, [1, 2], '1 gives equal tiers, as in published sums; more is common practice'),
+    growth: ratioParam(() => 1, [1, 3], '1 gives equal tiers, as in published sums; more is common practice'),
   },
   words: {
     title: 'Tiered skirt',
@@ -116,7 +116,7 @@ function sewTiers(
         front: { key: 'tiered-skirt.piece.front', values: { tier } },
         back: { key: 'tiered-skirt.piece.back', values: { tier } },
       },
-      closingBelow: open ? Math.min(below - top, depth) : null,
+      closingBelow: !open ? null : below - top < depth ? below - top : 0,
       seamName: i === 0 ? 'skirt-waist' : 'tier',
       top: i === 0 ? 'waist' : 'join',
       foot: tier === depths.length ? 'hem' : 'join',
