@@ -122,6 +122,7 @@ const TRIED: Readonly<Record<string, readonly [number, number]>> = {
   bandEase: [25, 40],
   bandDepth: [10, 50],
   elasticEase: [0, 10],
+  over: [10, 60],
   clear: [10, 60],
   endDepth: [8, 40],
   depth: [30, 90],
