@@ -1,6 +1,7 @@
 import { Command, CommanderError } from 'commander';
 import { say } from '../engine/words/index.ts';
 import { checkCommand } from './check-command.ts';
+import { dressesCommand } from './dresses-command.ts';
 import { exampleCommand } from './example-command.ts';
 import { EXIT, type ExitCode, type Io } from './io.ts';
 import { measuresCommand } from './measures-command.ts';
@@ -95,6 +96,15 @@ What it hands back to the shell: ${say('cli.exits', {}, 'cm')}`,
     .description('list the design steps that a dress can be made of')
     .option('--json', JSON_HELP)
     .action(({ json = false }: Flags) => finish(stepsCommand(io, json)));
+
+  program
+    .command('dresses')
+    .description('list the dresses to begin with')
+    .option('--sheet <file>', 'draw them, front and back, into this new PDF file')
+    .option('--json', JSON_HELP)
+    .action(async ({ sheet, json = false }: Flags & { sheet?: string }) =>
+      finish(await dressesCommand(io, sheet ?? null, json)),
+    );
 
   program
     .command('example')

@@ -218,3 +218,16 @@ describe('steps and help', () => {
     );
   });
 });
+
+describe('dresses', () => {
+  it('lists the dresses to begin with, and draws them into a new file only', async () => {
+    const listed = await shell.run('dresses');
+    expect(listed.exit).toBe(0);
+    expect(listed.out).toMatch(/^clover +Net yoke/m);
+    const drawn = await shell.run('dresses', '--sheet', 'dresses.pdf', '--json');
+    expect(JSON.parse(drawn.out).dresses.length).toBeGreaterThanOrEqual(10);
+    const again = await shell.run('dresses', '--sheet', 'dresses.pdf');
+    expect(again.exit).toBe(3);
+    expect(again.err).toMatch(/is there already/);
+  });
+});

@@ -163,9 +163,12 @@ function childPapers(desk: Desk, report: ChildReport, folder: string): ChildPape
   add('the-dress.pdf', told('order.file.dress'), dressPages(report.dress, paper, ink, day));
   const size = pieces[0]?.label.size ?? '';
   for (const format of order.papers) {
-    const job = { pieces, child: name, size, date: day, paper: format, printer: order.printer, ink };
-    const { pages } = patternSheets(job);
-    const about = told('order.file.pattern', { format: formatName(format), count: pages.length });
+    const { printer, ruler } = order;
+    const rectangles = order.rectangles ?? (format.format.joined ? 'figures' : 'full');
+    const job = { pieces, child: name, size, date: day, paper: format, printer, rectangles, ruler, ink };
+    const { pages, figures } = patternSheets(job);
+    const counts = { format: formatName(format), count: pages.length, figures };
+    const about = told(figures === 0 ? 'order.file.pattern' : 'order.file.pattern-figures', counts);
     add(`pattern-${formatName(format).replaceAll(' ', '-')}.pdf`, about, pages);
   }
   const hand = handPages(order, report.dress, pieces, paper, ink.measure, day);

@@ -5,7 +5,7 @@ import type { OwnAllowances } from '../cut/index.ts';
 import type { ChosenStep } from '../design/index.ts';
 import type { Cloth } from '../lay/index.ts';
 import type { ClothRole } from '../piece/index.ts';
-import type { Paper, PrinterError } from '../sheet/index.ts';
+import type { Paper, PrinterError, Rectangles } from '../sheet/index.ts';
 import type { Ruler, UnitSystem } from '../units/index.ts';
 import type { OrderPath } from './path.ts';
 import type { ClothKind } from './schema.ts';
@@ -29,6 +29,8 @@ export interface Order {
   readonly allowances: OwnAllowances;
   readonly papers: readonly Paper[];
   readonly printer: PrinterError | null;
+  /** How straight rectangles are printed; null for what suits the format. */
+  readonly rectangles: Rectangles | null;
 }
 
 /** A cloth with the parts of the dress that are cut from it. */

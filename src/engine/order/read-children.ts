@@ -7,10 +7,11 @@ import {
   type Measured,
   type MeasureId,
 } from '../body/index.ts';
+import { findDress, LIBRARY } from '../design/index.ts';
 import { say } from '../words/index.ts';
 import { type Day, monthsBetween, readDay } from './day.ts';
 import { givenProblems } from './given-params.ts';
-import { mergeSteps, readSteps } from './merge-steps.ts';
+import { mergeSteps, type ReadSteps, readSteps } from './merge-steps.ts';
 import type { OrderChild, PlacedBlock } from './order.ts';
 import { fieldProblem, type OrderPlace, type OrderProblem } from './problem.ts';
 import type { LengthReader } from './read-lengths.ts';
@@ -35,15 +36,14 @@ export function readChildren(
 ): ReadChildren {
   const problems: OrderProblem[] = [];
   const whole: OrderPlace = { child: null, path: [] };
-  const party = readSteps({ steps: order.dress, at: whole }, order.units);
-  problems.push(...party.problems);
+  const party = readParty(order, whole, problems);
   const partyBlock = readBlock(order, whole, null, reader, problems);
 
   const children = order.children.map((file, i): OrderChild => {
     const name = names[i] ?? file.name;
     const at: OrderPlace = { child: name, path: ['children', i] };
     const own = readSteps({ steps: file.dress ?? [], at }, order.units);
-    const merged = mergeSteps(party.steps, own.steps, at);
+    const merged = mergeSteps(party, own.steps, at);
     problems.push(...own.problems, ...merged.problems);
     return {
       name,
@@ -53,9 +53,32 @@ export function readChildren(
       path: at.path,
     };
   });
-  const merged = mergeSteps(party.steps, [], whole);
+  const merged = mergeSteps(party, [], whole);
   const sizes = readSizes(order, reader).map((size) => ({ ...size, block: partyBlock, steps: merged.steps }));
   return { children, sizes, problems };
+}
+
+/** The dress of the order: one of the library with her list over it, or her list alone. */
+function readParty(order: OrderFile, whole: OrderPlace, problems: OrderProblem[]): ReadSteps['steps'] {
+  const { startFrom, dress = [], units } = order;
+  const own = readSteps({ steps: dress, at: whole }, units);
+  problems.push(...own.problems);
+  if (startFrom === undefined) {
+    if (dress.length === 0) problems.push(fieldProblem({ ...whole, path: ['dress'] }, 'order.no-dress'));
+    return own.steps;
+  }
+  const begun = findDress(startFrom);
+  if (begun === undefined) {
+    const known = LIBRARY.map(({ id }) => id);
+    const values = { found: startFrom, known: known.join(', ') };
+    problems.push(fieldProblem({ ...whole, path: ['startFrom'] }, 'order.start-from', values));
+    return own.steps;
+  }
+  const path = ['startFrom'];
+  const steps = begun.steps.map((step) => ({ ...step, off: false, path, paths: {} }));
+  const merged = mergeSteps(steps, own.steps, whole);
+  problems.push(...merged.problems);
+  return merged.steps.map((step) => ({ ...step, off: false }));
 }
 
 /** The run of sizes, from the smallest, each named by what it is picked by. */

@@ -94,6 +94,47 @@ describe('a paper block of the maker', () => {
   });
 });
 
+describe('a dress to begin with', () => {
+  const stepsOf = (change: (order: RawOrder) => void) =>
+    exampleOrder((o) => {
+      delete o.dress;
+      for (const child of o.children) delete child.dress;
+      change(o);
+    }).children[0]?.steps.map(({ step, given }) => ({ step, ...given }));
+
+  it('is taken from the library as it is', () => {
+    const steps = stepsOf((o) => {
+      o.startFrom = 'brook';
+    });
+    expect(steps?.map(({ step }) => step)).toEqual([
+      'neckline',
+      'back-zip',
+      'tiered-skirt',
+      'lining',
+      'sash',
+    ]);
+  });
+
+  it('gives way to the numbers and steps of the order', () => {
+    const steps = stepsOf((o) => {
+      o.startFrom = 'brook';
+      o.dress = [{ step: 'sash', off: true }, { step: 'tiered-skirt', tiers: 5 }, { step: 'set-in-sleeve' }];
+    });
+    expect(steps?.find(({ step }) => step === 'tiered-skirt')).toEqual({ step: 'tiered-skirt', tiers: 5 });
+    expect(steps?.some(({ step }) => step === 'sash')).toBe(false);
+    expect(steps?.some(({ step }) => step === 'set-in-sleeve')).toBe(true);
+  });
+
+  it('must be known, and an order needs one or a list', () => {
+    const begin = (startFrom: string) => () =>
+      stepsOf((o) => {
+        o.startFrom = startFrom;
+      });
+    expect(begin('no-such')).toThrow(/there is no dress "no-such" to begin with.*clover/);
+    expect(() => stepsOf(() => {})).toThrow(/the order has no dress/);
+  });
+});
+
 describe('the dress of one child', () => {
   const stepsOf = (change: (order: RawOrder) => void, child = 0) =>
     exampleOrder(change).children[child]?.steps.map(({ step, given }) => ({ step, ...given })) ?? [];

@@ -128,6 +128,7 @@ function resolveOrder(file: OrderFile, names: readonly string[]): Extract<ReadOr
     allowances: readAllowances(file.allowances, reader),
     papers,
     printer,
+    rectangles: file.paper?.rectangles ?? null,
   };
   problems.push(...reader.problems, ...clothProblems, ...childProblems, ...paperProblems);
   return problems.length === 0 ? { ok: true, order } : { ok: false, problems };

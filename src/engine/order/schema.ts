@@ -130,6 +130,7 @@ const allowances = tableOf(['all', ...CLOTH_ROLES], tableOf(ALLOWANCE_KINDS, len
 const paper = table({
   formats: list(v.picklist(['A4', 'Letter', 'A3', 'A0', '36 in roll'], 'choice'), 5),
   overlap: v.optional(length),
+  rectangles: v.optional(v.picklist(['full', 'figures'], 'choice')),
   printerMeasured: v.optional(table({ across: length, down: length })),
 });
 
@@ -143,7 +144,9 @@ export const ORDER_SCHEMA = table({
   cloths: list(cloth, 12),
   block: v.optional(block),
   paperBlock: v.optional(paperBlock),
-  dress: list(step, MOST_STEPS),
+  /** A dress of the library, over which the list goes. */
+  startFrom: v.optional(text),
+  dress: v.optional(list(step, MOST_STEPS)),
   children: list(child, 60),
   sizes: v.optional(
     table({ heights: v.optional(list(length, 12)), ageMonths: v.optional(list(number, 12)) }),
@@ -158,4 +161,4 @@ export type OrderFile = v.InferOutput<typeof ORDER_SCHEMA>;
 export type ChildFile = OrderFile['children'][number];
 export type ClothFile = OrderFile['cloths'][number];
 export type PaperBlockFile = NonNullable<OrderFile['paperBlock']>;
-export type StepFile = OrderFile['dress'][number];
+export type StepFile = NonNullable<OrderFile['dress']>[number];

@@ -66,6 +66,9 @@ export const order = {
   'order.cloth.no-main':
     'no cloth is used for "main". Write "main" under "use" of the cloth of the bodice; what has no cloth of its own is cut from it too.',
 
+  'order.no-dress': 'the order has no dress. List its steps, or name one to begin with in "startFrom".',
+  'order.start-from': 'there is no dress "{found}" to begin with. There are: {known}.',
+  'order.field.startFrom': 'the dress to begin with',
   'order.step.unknown': 'there is no design step "{found}". The steps are: {known}.',
   'order.step.unknown.near': 'there is no design step "{found}". Is "{near}" meant?',
   'order.step.twice': 'it stands twice in the list. Put its numbers together in one line.',
@@ -315,6 +318,10 @@ export const order = {
   'cli.steps.count': 'a whole number',
   'cli.steps.flag': 'true or false',
   'cli.steps.text': 'a name',
+  'order.library.title': 'Dresses to begin with',
+  'cli.dresses.use':
+    'Begin with one by writing "startFrom": "clover" in an order; your own list of steps goes over it.',
+  'cli.dresses.drawn': 'They are drawn, front and back, in "{file}".',
   'cli.example.written':
     'The example order is in "{file}". Change what it says, then: frockwright check {file}',
 } as const;
