@@ -221,6 +221,7 @@ describe('steps and help', () => {
 
 describe('dresses', () => {
   it('lists the dresses to begin with, and draws them into a new file only', async () => {
+    const shell = createShell();
     const listed = await shell.run('dresses');
     expect(listed.exit).toBe(0);
     expect(listed.out).toMatch(/^clover +Net yoke/m);
