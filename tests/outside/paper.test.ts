@@ -24,8 +24,16 @@ const ink = { units: 'in', measure: createTextMeasure(fonts) } as const;
 const settings = { title: 'Sheets', creationDate: new Date('2026-03-14T00:00:00Z'), fonts };
 const wearer = { child: 'Adaeze', size: '4 years', date: '14 March 2026' };
 
-const sheetsOf = (pieces: readonly CutPiece[], name: PaperName) =>
-  patternSheets({ ...wearer, pieces, paper: paperOf(name), printer: null, ink });
+const sheetsOf = (pieces: readonly CutPiece[], name: PaperName, rectangles: 'full' | 'figures' = 'full') =>
+  patternSheets({
+    ...wearer,
+    pieces,
+    paper: paperOf(name),
+    printer: null,
+    rectangles,
+    ruler: null,
+    ink,
+  });
 
 const isGroup = (mark: Mark): mark is GroupMark => mark.kind === 'group';
 
@@ -213,6 +221,82 @@ test('no text on any sheet is smaller than 2.5 mm', () => {
     }
   }
 });
+
+describe('straight pieces told by measures', () => {
+  const dress = realDress(60, 'pleated-skirt');
+  const skirts = dress.filter(({ piece }) => piece.id.startsWith('skirt-'));
+
+  test.each(['a4', 'letter', 'a3'] as const)(
+    'take fewer pages, and every piece is on a page or drawn with its measures: %s',
+    async (name) => {
+      const [full, figured] = [sheetsOf(dress, name), sheetsOf(dress, name, 'figures')];
+      expect(figured.figures).toBeGreaterThan(0);
+      expect(figured.pages.length).toBeLessThan(full.pages.length * (name === 'a3' ? 0.75 : 0.5));
+      const read = await readPdf(await writePdf(figured.pages, settings));
+      const front = read[0]?.text ?? '';
+      for (const { label } of dress) {
+        expect(front).toContain(label.title);
+        expect(
+          read.slice(1).some(({ text }) => text.replace(/\s+/g, ' ').includes(label.title)),
+          label.title,
+        ).toBe(true);
+      }
+      for (const [i, { text }] of read.entries()) {
+        if (i > 0) expect(text).toContain(`page ${i + 1} of ${figured.pages.length} - Adaeze`);
+      }
+    },
+  );
+
+  test('give every fold and meeting line its running measure, in order, up to the cut width', async () => {
+    const { pages, figures } = sheetsOf(dress, 'a4', 'figures');
+    const read = await readPdf(await writePdf(pages.slice(-figures), settings));
+    for (const { piece, cuttingLine, label } of skirts) {
+      const text = read.find((page) => page.text.includes(label.title))?.text.replace(/\s+/g, ' ') ?? '';
+      const table = text.slice(text.indexOf('From the left edge', text.indexOf(label.title)));
+      const rows = [...table.matchAll(/(\d+) (fold|meet|stitch|notch|2 notches) ([\d /]+) in/g)].map(
+        ([, number, kind, figure = '']) => ({ number: Number(number), kind, at: inchesOf(figure) }),
+      );
+      const next = rows.findIndex(({ number }, i) => i > 0 && number === 1);
+      const ofSkirt = next < 0 ? rows : rows.slice(0, next);
+      expect(ofSkirt.map(({ number }) => number)).toEqual(ofSkirt.map((_, i) => i + 1));
+      for (const kind of ['fold', 'meet']) {
+        const drawn = piece.markings.filter((marking) => marking.kind === `pleat-${kind}`);
+        expect(ofSkirt.filter((row) => row.kind === kind)).toHaveLength(drawn.length);
+      }
+      for (const [i, { at }] of ofSkirt.entries()) expect(at).toBeGreaterThanOrEqual(ofSkirt[i - 1]?.at ?? 0);
+      const [, width = ''] = /right edge ([\d /]+) in/.exec(table) ?? [];
+      const box = boxOf(pathFlatten(cuttingLine, 0.05));
+      expect(Math.abs(inchesOf(width) * 25.4 - (box.maxX - box.minX))).toBeLessThanOrEqual(25.4 / 16);
+    }
+  });
+
+  test('go on A4 where the pattern is on a large sheet', async () => {
+    for (const name of ['a0', 'roll-36'] as const) {
+      const { pages, figures } = sheetsOf(dress, name, 'figures');
+      const read = await readPdf(await writePdf(pages, settings));
+      for (const page of read.slice(-figures)) {
+        expect([page.width, page.height].map(Math.round)).toEqual([210, 297]);
+      }
+    }
+  });
+
+  test('may be all there is', () => {
+    const { pages, tiles, figures } = sheetsOf(skirts, 'a4', 'figures');
+    expect([tiles, pages.length]).toEqual([0, 1 + figures]);
+  });
+});
+
+/** '12 3/4', '3/4' or '12' as a number. */
+function inchesOf(text: string): number {
+  return text
+    .trim()
+    .split(' ')
+    .map((part) => {
+      const [over = 0, under = 1] = part.split('/').map(Number);
+      return over / under;
+    })
+    .reduce((sum, n) => sum + n, 0);
+}
 
 describe('SVG', () => {
   const hostile = `A<b>"c"&'d' ]]> <!-- --> \u0000\u0007\ud800 Ọ̀ṣun`;

@@ -27,6 +27,8 @@ const sheets = (name: PaperName, units: 'in' | 'cm' = 'cm', printer: PrinterErro
     date: '14 March 2026',
     paper: paperOf(name),
     printer,
+    rectangles: 'full',
+    ruler: null,
     ink: { units, measure },
   });
 

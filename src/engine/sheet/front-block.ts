@@ -12,7 +12,20 @@ export interface FrontFacts {
   readonly size: string;
   readonly date: string;
   readonly printer: PrinterError | null;
-  readonly pieces: readonly { readonly title: string; readonly cutting: string }[];
+  readonly groups: readonly PieceGroup[];
+}
+
+/** Pieces that are listed under one heading. */
+export interface PieceGroup {
+  readonly heading: string;
+  readonly pieces: readonly ListedPiece[];
+}
+
+export interface ListedPiece {
+  /** As on the map of the pages. */
+  readonly number: number;
+  readonly title: string;
+  readonly cutting: string;
 }
 
 const NAME = 9;
@@ -97,32 +110,63 @@ const ROW_CUTTING = 3.5;
 const BOX = 4.5;
 
 /** How many pieces a list of this height can hold at its tightest. */
-export function piecesThatFit(height: number): number {
-  return Math.max(0, Math.floor((height - ROW) / LEAST_ROW));
+export function piecesThatFit(height: number, groups: number): number {
+  return Math.max(0, Math.floor((height - ROW * groups) / LEAST_ROW));
 }
 
-/** The list of pieces to tick off, numbered from `from` as on the map. */
+/** The first `count` pieces of the groups, or those after them; groups without pieces are left out. */
+export function groupsParted(
+  groups: readonly PieceGroup[],
+  count: number,
+): readonly [first: readonly PieceGroup[], rest: readonly PieceGroup[]] {
+  let before = 0;
+  const parts = groups.map((group) => {
+    const cut = Math.max(0, count - before);
+    before += group.pieces.length;
+    return [
+      { ...group, pieces: group.pieces.slice(0, cut) },
+      { ...group, pieces: group.pieces.slice(cut) },
+    ] as const;
+  });
+  const filled = ({ pieces }: PieceGroup): boolean => pieces.length > 0;
+  return [parts.map(([first]) => first).filter(filled), parts.map(([, rest]) => rest).filter(filled)];
+}
+
+/** The list of pieces to tick off. */
 export function pieceList(
-  pieces: FrontFacts['pieces'],
-  from: number,
+  groups: readonly PieceGroup[],
   width: number,
   height: number,
-  heading: string,
   { measure }: Ink,
 ): Drawn {
-  const headingSize = sizeToFit(measure, heading, 'bold', width, ROW_TITLE, 2.8);
-  const marks: Mark[] = [textMark(heading, { x: 0, y: ROW_TITLE }, { size: headingSize, weight: 'bold' })];
-  const row = Math.max(LEAST_ROW, Math.min(ROW, (height - ROW) / Math.max(1, pieces.length)));
+  const count = groups.reduce((sum, { pieces }) => sum + pieces.length, 0);
+  const row = Math.max(LEAST_ROW, Math.min(ROW, (height - ROW * groups.length) / Math.max(1, count)));
   const indent = BOX + 2;
-  let y = ROW_TITLE + 3;
-  for (const [i, piece] of pieces.entries()) {
-    const title = `${from + i}  ${piece.title}`;
-    const look = (text: string, wished: number) =>
-      sizeToFit(measure, text, 'bold', width - indent, wished, 2.8);
-    marks.push(tickBox({ x: 0.2, y: y + BOX }, BOX));
-    marks.push(textMark(title, { x: indent, y: y + 3.4 }, { size: look(title, ROW_TITLE), weight: 'bold' }));
-    marks.push(textMark(piece.cutting, { x: indent, y: y + 7 }, { size: look(piece.cutting, ROW_CUTTING) }));
-    y += row;
+  const look = (text: string, room: number, wished: number) =>
+    sizeToFit(measure, text, 'bold', room, wished, 2.8);
+  const marks: Mark[] = [];
+  let y = 0;
+  for (const { heading, pieces } of groups) {
+    marks.push(
+      textMark(
+        heading,
+        { x: 0, y: y + ROW_TITLE },
+        { size: look(heading, width, ROW_TITLE), weight: 'bold' },
+      ),
+    );
+    y += ROW_TITLE + 3;
+    for (const piece of pieces) {
+      const title = `${piece.number}  ${piece.title}`;
+      const room = width - indent;
+      const cuttingSize = look(piece.cutting, room, ROW_CUTTING);
+      marks.push(
+        tickBox({ x: 0.2, y: y + BOX }, BOX),
+        textMark(title, { x: indent, y: y + 3.4 }, { size: look(title, room, ROW_TITLE), weight: 'bold' }),
+        textMark(piece.cutting, { x: indent, y: y + 7 }, { size: cuttingSize }),
+      );
+      y += row;
+    }
+    y += ROW - ROW_TITLE - 3;
   }
   return { marks, height: y };
 }

@@ -1,6 +1,6 @@
 import { say } from '../words/index.ts';
 import { shifted } from './drawn.ts';
-import { type FrontFacts, frontHead, pieceList, piecesThatFit } from './front-block.ts';
+import { type FrontFacts, frontHead, groupsParted, pieceList, piecesThatFit } from './front-block.ts';
 import { type MapFacts, pageMap } from './page-map.ts';
 import type { Paper } from './paper-format.ts';
 import { boxAround } from './runs.ts';
@@ -32,32 +32,37 @@ export function frontPages(
   const head = frontHead(width, height, true, facts, ink);
   const room = height - head.height;
   const mapWidth = width * MAP_SHARE;
-  const map = pageMap(mapFacts(placed, grid), mapWidth, room - CAPTION_ROOM);
-  const listX = mapWidth + 8;
+  const hasMap = placed.tiles.length > 0;
+  const listX = hasMap ? mapWidth + 8 : 0;
   const listWidth = width - listX - SIDE_ROOM;
-  const count = piecesThatFit(room);
-  const heading = say('paper.front.pages', { count: placed.tiles.length }, ink.units);
-  const list = pieceList(facts.pieces.slice(0, count), 1, listWidth, room, heading, ink);
-  const caption = textMark(
-    say('paper.front.map', {}, ink.units),
-    { x: 0, y: 4.5 },
-    { size: 4.5, weight: 'bold' },
-  );
+  const [first, rest] = groupsParted(facts.groups, piecesThatFit(room, facts.groups.length));
+  const list = pieceList(first, listWidth, room, ink);
   const page = (marks: readonly Mark[]): Page => ({
     name: say('paper.front.name', {}, ink.units),
     width: paper.format.width,
     height: paper.format.height,
     marks: [shifted(marks, paper.margin, paper.margin)],
   });
-  const first = page([
+  const front = page([
     ...head.marks,
-    shifted([caption], 0, head.height),
-    shifted(map.marks, 0, head.height + CAPTION_ROOM),
+    ...(hasMap ? [shifted(captionedMap(placed, grid, mapWidth, room, ink), 0, head.height)] : []),
     shifted(list.marks, listX, head.height),
   ]);
-  if (count >= facts.pieces.length) return [first];
-  const rest = pieceList(facts.pieces.slice(count), count + 1, width, height, heading, ink);
-  return [first, page(rest.marks)];
+  return rest.length === 0 ? [front] : [front, page(pieceList(rest, width, height, ink).marks)];
+}
+
+function captionedMap(
+  placed: Placed,
+  grid: TileGrid,
+  width: number,
+  height: number,
+  { units }: Ink,
+): readonly Mark[] {
+  const map = pageMap(mapFacts(placed, grid), width, height - CAPTION_ROOM);
+  return [
+    textMark(say('paper.front.map', {}, units), { x: 0, y: 4.5 }, { size: 4.5, weight: 'bold' }),
+    shifted(map.marks, 0, CAPTION_ROOM),
+  ];
 }
 
 function mapFacts({ pieces, tiles }: Placed, grid: TileGrid): MapFacts {
@@ -65,9 +70,9 @@ function mapFacts({ pieces, tiles }: Placed, grid: TileGrid): MapFacts {
     pages: tiles.map((tile) => ({ name: tileName(tile), ...tileCorner(tile, grid) })),
     pageWidth: stepX(grid),
     pageHeight: stepY(grid),
-    pieces: pieces.map(({ outline, points }) => {
+    pieces: pieces.map(({ number, outline, points }) => {
       const box = boxAround(points);
-      return { outline, middle: { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 } };
+      return { number, outline, middle: { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 } };
     }),
   };
 }

@@ -3,7 +3,7 @@ export { type HandPart, type HandStep, handSheetPages } from './hand-sheet.ts';
 export { hatchLines } from './hatch.ts';
 export { nestedSizePages, type SizeSet } from './nested-sizes.ts';
 export { PAPER_FORMATS, type Paper, type PaperName, paperOf } from './paper-format.ts';
-export { patternSheets } from './pattern-sheets.ts';
+export { patternSheets, type Rectangles } from './pattern-sheets.ts';
 export { drawPiece } from './piece-drawing.ts';
 export { type PrinterError, printerProblem } from './printer.ts';
 export type * from './scene.ts';

@@ -10,7 +10,7 @@ export interface MapFacts {
   readonly pageWidth: number;
   readonly pageHeight: number;
   /** Cutting lines, and where the number of each piece stands. */
-  readonly pieces: readonly { readonly outline: Path; readonly middle: Point }[];
+  readonly pieces: readonly { readonly number: number; readonly outline: Path; readonly middle: Point }[];
 }
 
 const NUMBER = 3.6;
@@ -42,12 +42,12 @@ export function pageMap(facts: MapFacts, width: number, height: number): Drawn {
     const at = { x: page.x * k + 0.8, y: page.y * k + nameSize * 0.95 };
     marks.push(textMark(page.name, at, { size: nameSize, weight: 'bold' }));
   }
-  for (const [i, { middle }] of facts.pieces.entries()) {
+  for (const { number, middle } of facts.pieces) {
     const at = { x: middle.x * k, y: middle.y * k };
     marks.push(
       { kind: 'fill', outline: circlePath(at, NUMBER * 0.75), fill: 'paper' },
       stroke(circlePath(at, NUMBER * 0.75), 'measure'),
-      textMark(`${i + 1}`, { x: at.x, y: at.y + NUMBER * 0.35 }, { size: NUMBER, align: 'centre' }),
+      textMark(`${number}`, { x: at.x, y: at.y + NUMBER * 0.35 }, { size: NUMBER, align: 'centre' }),
     );
   }
   return { marks, height: foot * k };

@@ -63,7 +63,8 @@ export function foldBracket(lettering: Lettering, fold: Path): void {
   }
 }
 
-const MARKING_WORDS = {
+/** What each marking is called. */
+export const MARKING_WORDS = {
   centre: 'paper.piece.centre',
   'pleat-fold': 'paper.piece.pleat-fold',
   'pleat-meet': 'paper.piece.pleat-meet',

@@ -15,6 +15,8 @@ export interface PlacedWords {
 
 /** A piece where it lies on the large sheet. */
 export interface PlacedPiece {
+  /** As in the list of the pieces. */
+  readonly number: number;
   readonly title: string;
   /** The frame that turns and shifts the drawing. */
   readonly frame: Affine;
