@@ -4,8 +4,8 @@ import { COMMON_PRACTICE, choiceParam, defineStep, done, lengthParam } from './s
 
 /** A concealed zip loses about 1 1/2 in of its named length once sewn: 8 in gave 6 1/2 (flower-girl sewing notes). */
 const CONCEALED_LOSS = inches(1.5);
-/** Zips are sold in steps of 2 in or 5 cm (common practice, no source); 5 cm is the finer of the two. */
-const ZIP_STEP = 50;
+/** Zips are sold in steps of 2 in or 5 cm (common practice, no source). */
+const ZIP_STEPS = { in: inches(2), cm: 50 } as const;
 /** The under side of a lapped zip is folded this far past the centre line (common practice, no source). */
 const UNDER_FOLD = inches(1 / 8);
 
@@ -42,7 +42,7 @@ export const backZip = defineStep({
     'draw.lapped':
       'On the right back allow {lap} beyond the centre line and turn it in on that line. On the left back fold the allowance {under} outside the centre line: the zip is stitched there, and the right back covers it.',
   },
-  apply: ({ garment, bench }, { way, belowWaist, lap }) => {
+  apply: ({ garment, bench, units }, { way, belowWaist, lap }) => {
     const openingLength = centreBackLength(garment) + bench.rounded(belowWaist);
     const needed = openingLength + (way === 'concealed' ? CONCEALED_LOSS : 0);
     if (way === 'lapped') {
@@ -54,7 +54,7 @@ export const backZip = defineStep({
       closing: {
         kind: KINDS[way],
         openingLength,
-        zipLength: Math.ceil(needed / ZIP_STEP - 1e-9) * ZIP_STEP,
+        zipLength: Math.ceil(needed / ZIP_STEPS[units] - 1e-9) * ZIP_STEPS[units],
       },
     });
   },

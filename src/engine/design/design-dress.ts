@@ -73,7 +73,7 @@ export function designDress(wish: DressWish): DressResult {
   for (const { step, as = null, given } of inOrder(wish.steps)) {
     const known = findStep(step);
     if (known === undefined) continue;
-    const work = { body: wish.body, garment, bench, clothWidth: wish.clothWidth };
+    const work = { body: wish.body, garment, bench, clothWidth: wish.clothWidth, units: wish.units };
     const outcome = known.run(work, given, wish.units);
     if (outcome.ok) garment = outcome.garment;
     else if ('params' in outcome) {

@@ -20,6 +20,8 @@ export interface StepContext {
 /** What a step works with. */
 export interface StepWork extends StepContext {
   readonly bench: Bench;
+  /** The maker's units, for what is sold in steps of them. */
+  readonly units: UnitSystem;
   /** Usable width of each cloth, selvedges off, mm. */
   readonly clothWidth: Readonly<Record<ClothRole, number>>;
 }
