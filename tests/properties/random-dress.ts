@@ -44,7 +44,7 @@ function sometimes(steps: readonly DesignStep[]): fc.Arbitrary<ChosenStep | null
 }
 
 function isRare({ stage }: DesignStep): boolean {
-  return ['figure', 'fitting', 'panel', 'finish', 'trim'].includes(stage);
+  return ['figure', 'fitting', 'panel', 'hem-line', 'over-skirt', 'finish', 'trim'].includes(stage);
 }
 
 function kinds(): readonly (readonly DesignStep[])[] {
@@ -122,6 +122,9 @@ const TRIED: Readonly<Record<string, readonly [number, number]>> = {
   bandEase: [25, 40],
   bandDepth: [10, 50],
   elasticEase: [0, 10],
+  hemEase: [25, 120],
+  extension: [40, 250],
+  stripLength: [180, 900],
   over: [10, 60],
   clear: [10, 60],
   endDepth: [8, 40],
@@ -152,6 +155,8 @@ const TRIED: Readonly<Record<string, readonly [number, number]>> = {
   skirtShorter: [0, 60],
   hem: [600, 1600],
   flare: [10, 150],
+  hemDepth: [60, 120],
+  tuckDepth: [6, 20],
   differ: [0, 40],
   shorter: [0, 60],
   yokeDepth: [60, 150],

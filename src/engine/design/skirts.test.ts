@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { faultsOf } from '../../../tests/dress-faults.ts';
 import { dressOf, pieceNamed, refusalOf, type Wish } from '../../../tests/dress-of.ts';
-import { edgeLength, edgeOf, type Garment } from '../piece/index.ts';
+import { makeCutPieces } from '../cut/index.ts';
+import { edgeLength, edgeOf, type Garment, skirtDepth } from '../piece/index.ts';
 
 const AGES = [6, 36, 84, 144];
 const fitsAtEveryAge = (steps: NonNullable<Wish['steps']>): void => {
@@ -215,5 +216,51 @@ describe('petticoat', () => {
       ['petticoat', { yokeDepth: '10 cm' }],
     ];
     expect(refusalOf({ steps })).toBe('petticoat.too-short');
+  });
+});
+
+describe('growth hem', () => {
+  it('is carried by the hem edges alone, of the last tier where there are tiers', () => {
+    const dress = dressOf({ ageMonths: 84, steps: ['tiered-skirt', ['growth-hem', { hemDepth: '9 cm' }]] });
+    const own = dress.pieces.flatMap((piece) =>
+      piece.edges.flatMap((edge) => (edge.allowance === 90 ? [`${piece.id} ${edge.name}`] : [])),
+    );
+    expect(own).toEqual(['skirt-tier-3-front hem', 'skirt-tier-3-back hem']);
+  });
+
+  it('is cut on: the cutting line lies so far below the hem', () => {
+    const dress = dressOf({ steps: ['gathered-skirt', ['growth-hem', { hemDepth: '5 in' }]] });
+    const cut = makeCutPieces(dress, { label: () => LABEL }).find((c) => c.piece.id === 'skirt-front');
+    expect(cut?.allowances.hem).toBeCloseTo(127, 9);
+  });
+
+  it('refuses a curved hem and a hem deeper than 5 in', () => {
+    expect(refusalOf({ steps: ['circle-skirt', 'growth-hem'] })).toBe('growth-hem.no-straight-hem');
+    expect(refusalOf({ steps: ['gathered-skirt', ['growth-hem', { hemDepth: '6 in' }]] })).toBe(
+      'growth-hem.hemDepth out-of-range',
+    );
+  });
+});
+
+const LABEL = { title: '', cutting: '', child: '', size: '', date: '' };
+
+describe('growth tucks', () => {
+  it('leave the finished skirt as long as it was, and every seam agreeing', () => {
+    fitsAtEveryAge(['back-zip', 'gathered-skirt', 'lining', 'growth-hem', 'growth-tuck']);
+    const [plain, dress] = [['gathered-skirt'], ['gathered-skirt', 'growth-tuck']].map((steps) =>
+      dressOf({ steps }),
+    );
+    if (plain === undefined || dress === undefined) throw new Error('Two dresses.');
+    expect(skirtDepth(dress)).toBeCloseTo(skirtDepth(plain) ?? 0, 9);
+  });
+
+  it('are refused on pleats and circles, and where they do not fit', () => {
+    for (const skirt of ['pleated-skirt', 'circle-skirt'])
+      expect(refusalOf({ steps: [skirt, 'growth-tuck'] })).toBe('growth-tuck.no-straight-hem');
+    const steps: NonNullable<Wish['steps']> = [
+      ['gathered-skirt', { length: '16 cm' }],
+      ['growth-tuck', { tucks: 3, tuckDepth: '2 cm' }],
+    ];
+    expect(refusalOf({ steps })).toBe('growth-tuck.no-room');
   });
 });

@@ -12,10 +12,13 @@ import { circleSkirt } from './circle-skirt.ts';
 import { coveredButtons } from './covered-buttons.ts';
 import { dropShoulder } from './drop-shoulder.ts';
 import { droppedWaist } from './dropped-waist.ts';
+import { edgeStrip } from './edge-strip.ts';
 import { flatCollar } from './flat-collar.ts';
 import { flutterSleeve } from './flutter-sleeve.ts';
 import { gatheredSkirt } from './gathered-skirt.ts';
 import { goredSkirt } from './gored-skirt.ts';
+import { growthHem } from './growth-hem.ts';
+import { growthTuck } from './growth-tuck.ts';
 import { highLowHem } from './high-low-hem.ts';
 import { letOutSeams } from './let-out-seams.ts';
 import { lining } from './lining.ts';
@@ -42,6 +45,9 @@ import { shoulderSlope } from './shoulder-slope.ts';
 import { shoulderStraps } from './shoulder-straps.ts';
 import { shoulderStuds } from './shoulder-studs.ts';
 import { sideShaping } from './side-shaping.ts';
+import { sleeveBand } from './sleeve-band.ts';
+import { sleeveBow } from './sleeve-bow.ts';
+import { sleeveExtension } from './sleeve-extension.ts';
 import type { DesignStep } from './step.ts';
 import { tiedBow } from './tied-bow.ts';
 import { tieredSkirt } from './tiered-skirt.ts';
@@ -74,6 +80,10 @@ export const DESIGN_STEPS: readonly DesignStep[] = [
   bishopSleeve,
   flutterSleeve,
   capSleeve,
+  edgeStrip,
+  sleeveExtension,
+  sleeveBand,
+  sleeveBow,
   gatheredSkirt,
   pleatedSkirt,
   circleSkirt,
@@ -84,6 +94,8 @@ export const DESIGN_STEPS: readonly DesignStep[] = [
   netOverskirt,
   petticoat,
   lining,
+  growthHem,
+  growthTuck,
   letOutSeams,
   neckFacing,
   armholeFacing,

@@ -1,3 +1,4 @@
+import { pathEnd, pathStart } from '../geometry/index.ts';
 import { edgeLength, findEdge } from './edges.ts';
 import type { Garment } from './garment.ts';
 import type { Piece } from './piece.ts';
@@ -28,9 +29,19 @@ export function tiersBelow(garment: Garment, piece: Piece): readonly Piece[] {
   return next === undefined ? [] : [next, ...tiersBelow(garment, next)];
 }
 
-/** The shorter of the two edges that run down from the waist. */
+/** The shorter of the two edges that run down from the waist, with tucks sewn. */
 function shortestDown(piece: Piece): number {
   const waist = piece.edges.findIndex((edge) => edge.name === 'waist');
   const beside = [piece.edges.at(waist - 1), piece.edges.at((waist + 1) % piece.edges.length)];
-  return Math.min(...beside.map((edge) => (edge === undefined ? 0 : edgeLength(piece, edge.name))));
+  const cloth = Math.min(...beside.map((edge) => (edge === undefined ? 0 : edgeLength(piece, edge.name))));
+  return cloth - takenByTucks(piece);
+}
+
+/** A tuck round the skirt takes the cloth between its two stitching lines, which lie level. */
+function takenByTucks(piece: Piece): number {
+  const levels = piece.markings
+    .filter(({ kind, path }) => kind === 'pleat-meet' && pathStart(path).y === pathEnd(path).y)
+    .map(({ path }) => pathStart(path).y)
+    .sort((a, b) => a - b);
+  return levels.reduce((sum, y, i) => sum + (i % 2 === 1 ? y - (levels[i - 1] ?? y) : 0), 0);
 }
