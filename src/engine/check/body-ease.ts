@@ -31,8 +31,7 @@ export const chestEase: Rule = (look) => {
   const found = underarms(look);
   const [first] = found;
   if (first === undefined) return [];
-  const girth =
-    found.reduce((sum, underarm) => sum + girthAt(look, underarm), 0) - closingOverlap(look.garment.closing);
+  const girth = found.reduce((sum, underarm) => sum + girthAt(look, underarm), 0);
   const body = runsOverArm(look) ? bodyGirthAt(look.body, first.at.y) : look.body.values.chestGirth.mm;
   const where = {
     pieces: found.map(({ piece }) => piece.id),

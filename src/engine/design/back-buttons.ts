@@ -3,7 +3,7 @@ import { edgeOf, type Garment, type Marking, type Piece, type PieceId } from '..
 import { inches } from '../units/index.ts';
 import { centreBackLength, centreBackPieces, openBack } from './back-opening.ts';
 import { withPlacket } from './back-placket.ts';
-import { circlePath } from './circle-path.ts';
+import { buttonMark } from './button-mark.ts';
 import { COMMON_PRACTICE, cannot, choiceParam, defineStep, done, flagParam, lengthParam } from './step.ts';
 
 /** A horizontal buttonhole begins this far beyond the centre line (published buttonhole lesson). */
@@ -149,7 +149,7 @@ function buttonMarks(
 }
 
 const buttonAt = (at: Point, diameter: number, holeLength: number): readonly Marking[] => [
-  { kind: 'button', path: circlePath(at, diameter / 2) },
+  buttonMark(at, diameter),
   {
     kind: 'buttonhole',
     path: linePath({ x: at.x - BEYOND_CENTRE, y: at.y }, { x: at.x - BEYOND_CENTRE + holeLength, y: at.y }),

@@ -1,6 +1,6 @@
 import type { Garment, Marking, Piece, Seam, SeamEdge } from '../piece/index.ts';
 import { edgeLength, pieceOf } from '../piece/index.ts';
-import { circlePath } from './circle-path.ts';
+import { buttonMark } from './button-mark.ts';
 import { COMMON_PRACTICE, cannot, defineStep, done, lengthParam } from './step.ts';
 import { stripPiece } from './strip.ts';
 
@@ -58,13 +58,12 @@ export const shoulderStuds = defineStep({
       return cannot('shoulder-studs.too-short', { length: { mm: Math.min(front, back) } });
     const count = Math.max(2, Math.round(run / APART) + 1);
     const studs = (length: number): readonly Marking[] =>
-      Array.from({ length: count }, (_, i) => ({
-        kind: 'button',
-        path: circlePath(
+      Array.from({ length: count }, (_, i) =>
+        buttonMark(
           { x: FROM_ENDS + (i * (length - 2 * FROM_ENDS)) / (count - 1), y: overlap / 2 },
-          values.studDiameter / 2,
+          values.studDiameter,
         ),
-      }));
+      );
     const stand = stripPiece({
       id: 'shoulder-strip',
       title: { key: 'shoulder-studs.piece.stand', values: {} },

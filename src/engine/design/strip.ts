@@ -41,8 +41,9 @@ export function stripPiece(wish: StripWish): Piece {
     lowerRight: { x: length - right, y: width },
     lowerLeft: { x: left, y: width },
   };
-  const middle: Point = { x: length / 2, y: width / 2 };
-  const reach = wish.grain === 'along' ? { x: length * 0.3, y: 0 } : { x: 0, y: width * 0.3 };
+  // Towards one end, so that the title has the middle to itself.
+  const middle: Point = { x: length * 0.2, y: width / 2 };
+  const reach = wish.grain === 'along' ? { x: length * 0.12, y: 0 } : { x: 0, y: width * 0.3 };
   return {
     id: wish.id,
     title: wish.title,
