@@ -10,6 +10,8 @@ export type CheckCode =
   | 'outline-closed'
   | 'outline-simple'
   | 'lining-fits'
+  | 'facing-matches'
+  | 'collar-matches'
   | 'head-passes'
   | 'neck-clears'
   | 'arm-passes'

@@ -4,7 +4,9 @@ import { chestEase, waistEase } from './body-ease.ts';
 import { capEase } from './cap-ease.ts';
 import type { Check, CheckInput } from './check.ts';
 import { closingLongEnough } from './closing-long-enough.ts';
+import { collarMatches } from './collar-matches.ts';
 import { cornersRunSmooth } from './corners-run-smooth.ts';
+import { facingMatches } from './facing-matches.ts';
 import { gatherRatio } from './gather-ratio.ts';
 import { handPasses } from './hand-passes.ts';
 import { headPasses, neckClears } from './head-passes.ts';
@@ -33,6 +35,8 @@ const RULES: readonly Rule[] = [
   cornersRunSmooth,
   notchesMeet,
   liningFits,
+  facingMatches,
+  collarMatches,
   pleatsWhole,
   pleatJoins,
   tiersMatch,

@@ -106,6 +106,23 @@ export const checks = {
   'check.lining-fits.todo':
     'Draw the lining again from the finished shell, and take off no more than 3 mm at neck and armhole.',
 
+  'check.facing-matches.ok': '{facing} has the shape of the edge that it faces.',
+  'check.facing-matches.off': '{facing} departs from the shape of the edge that it faces by {off}.',
+  'check.facing-matches.todo': 'Trace {facing} again from the edge that it is sewn to.',
+  'check.facing-matches.lined': '{lining}: this edge has a facing as well.',
+  'check.facing-matches.lined.todo':
+    'A full lining needs no facing. Leave out one of them, or cut the lining away under the facing.',
+
+  'check.collar-matches.ok': 'The collar fits the neck: {collar} on {neck}.',
+  'check.collar-matches.long': 'The neck edge of the collar, {collar}, is {off} longer than the neck.',
+  'check.collar-matches.long.todo': 'Do not cut. Draw the collar again from the necks of front and back.',
+  'check.collar-matches.short':
+    'The neck edge of the collar, {collar}, is {off} shorter than the neck; {most} can be eased in.',
+  'check.collar-matches.short.todo':
+    'Draw the neck edge of the collar longer, until it is {most} shorter at most.',
+  'check.collar-matches.closed': '{collar} runs across the opening at the centre back.',
+  'check.collar-matches.closed.todo': 'Part {collar} at the centre back, or close the dress elsewhere.',
+
   'check.pleats-whole.ok': '{seam}: {pleats} whole pleats, {spacing} apart and {depth} deep.',
   'check.pleats-whole.broken': '{seam}: {pleats} pleats cannot be set evenly into a waist.',
   'check.pleats-whole.broken.todo':
