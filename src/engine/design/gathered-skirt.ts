@@ -2,7 +2,8 @@ import { gatheredPanels } from './gathered-panels.ts';
 import { skirtLength } from './skirt-params.ts';
 import { cannot, defineStep, done, ratioParam } from './step.ts';
 import { tellPanels } from './tell-panels.ts';
-import { closingBelowWaist, notchWaist, waistRing } from './waist-ring.ts';
+import { matchWaist } from './waist-notches.ts';
+import { closingBelowWaist, waistRing } from './waist-ring.ts';
 
 /** Straight widths of cloth gathered to the waist. */
 export const gatheredSkirt = defineStep({
@@ -47,11 +48,11 @@ export const gatheredSkirt = defineStep({
       seamName: 'skirt-waist',
     });
     tellPanels(bench, { key: 'gathered-skirt.draw', values: {} }, parts.pieces);
-    const notched = notchWaist(garment, ring, 'skirt');
+    const matched = matchWaist(garment, ring, 'skirt', parts.pieces);
     return done({
-      ...notched,
-      pieces: [...notched.pieces, ...parts.pieces],
-      seams: [...notched.seams, ...parts.seams],
+      ...matched.garment,
+      pieces: [...matched.garment.pieces, ...matched.pieces],
+      seams: [...matched.garment.seams, ...parts.seams],
     });
   },
 });

@@ -2,7 +2,8 @@ import { type Garment, skirtDepth } from '../piece/index.ts';
 import { gatheredPanels } from './gathered-panels.ts';
 import type { StepWork } from './step.ts';
 import { tellPanels } from './tell-panels.ts';
-import { closingBelowWaist, notchWaist, waistRing } from './waist-ring.ts';
+import { matchWaist } from './waist-notches.ts';
+import { closingBelowWaist, waistRing } from './waist-ring.ts';
 
 /** Shortest lining skirt that is made, mm; a shorter one would be no more than a frill. */
 const LEAST_LENGTH = 50;
@@ -29,10 +30,10 @@ export function liningSkirt(work: StepWork, garment: Garment, ratio: number, sho
     seamName: 'skirt-waist',
   });
   tellPanels(work.bench, { key: 'lining.draw.skirt', values: {} }, parts.pieces);
-  const notched = notchWaist(garment, ring, 'lining-skirt');
+  const matched = matchWaist(garment, ring, 'lining-skirt', parts.pieces);
   return {
-    ...notched,
-    pieces: [...notched.pieces, ...parts.pieces],
-    seams: [...notched.seams, ...parts.seams],
+    ...matched.garment,
+    pieces: [...matched.garment.pieces, ...matched.pieces],
+    seams: [...matched.garment.seams, ...parts.seams],
   };
 }

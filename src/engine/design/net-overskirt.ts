@@ -1,6 +1,6 @@
 import { skirtDepth } from '../piece/index.ts';
 import { gatheredPanels, type SkirtParts } from './gathered-panels.ts';
-import { matchWaist, netLayers } from './net-layers.ts';
+import { netLayers } from './net-layers.ts';
 import { skirtLength } from './skirt-params.ts';
 import {
   COMMON_PRACTICE,
@@ -13,6 +13,7 @@ import {
   ratioParam,
 } from './step.ts';
 import { tellPanels } from './tell-panels.ts';
+import { matchWaist } from './waist-notches.ts';
 import { closingBelowWaist, waistRing } from './waist-ring.ts';
 
 /** Shortest layer that is made, mm; a shorter one would be a frill. */

@@ -10,7 +10,7 @@ import {
 } from '../piece/index.ts';
 import { HALVES } from './bodice.ts';
 import { gatheredPanels, type PanelRing } from './gathered-panels.ts';
-import { matchWaist, netLayers } from './net-layers.ts';
+import { netLayers } from './net-layers.ts';
 import { skirtLength } from './skirt-params.ts';
 import { quarterSeams, skirtQuarter, tellQuarters } from './skirt-quarter.ts';
 import {
@@ -26,6 +26,7 @@ import {
   type StepWork,
 } from './step.ts';
 import { tellPanels } from './tell-panels.ts';
+import { matchWaist } from './waist-notches.ts';
 import { closingBelowWaist, type WaistRing, waistRing } from './waist-ring.ts';
 
 /** Shortest layer of net that is made, mm. */

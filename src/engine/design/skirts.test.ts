@@ -64,6 +64,17 @@ const roundOf = (dress: Garment, edge: string): number =>
 const waistOf = (dress: Garment): number =>
   2 * (edgeLength(pieceNamed(dress, 'front'), 'waist') + edgeLength(pieceNamed(dress, 'back'), 'waist'));
 
+describe('gathered skirt', () => {
+  it('of three and more widths leaves no notch without a mate', () => {
+    const dress = dressOf({
+      clothWidth: 500,
+      steps: ['back-zip', ['gathered-skirt', { ratio: 4 }], ['lining', { skirtRatio: 3 }]],
+    });
+    expect(pieceNamed(dress, 'skirt-front').cutting.copies).toBeGreaterThan(2);
+    expect(faultsOf(dress)).toEqual([]);
+  });
+});
+
 describe('A-line skirt', () => {
   it('fits together at every age, with its corners smooth', () => {
     fitsAtEveryAge(['back-zip', 'a-line-skirt', 'lining']);

@@ -12,7 +12,8 @@ import {
   type StepWork,
 } from './step.ts';
 import { tellPanels } from './tell-panels.ts';
-import { closingBelowWaist, notchWaist, type WaistRing, waistRing } from './waist-ring.ts';
+import { matchWaist } from './waist-notches.ts';
+import { closingBelowWaist, type WaistRing, waistRing } from './waist-ring.ts';
 
 /** Widest last tier that is drafted, mm: 30 m of gathers are more than a child can carry (our own limit). */
 const WIDEST = 30_000;
@@ -126,14 +127,12 @@ function sewTiers(
     ring = parts.foot;
     top += depth;
   }
-  const notched = notchWaist(garment, waist, 'skirt-tier-1');
+  const pieces = tiers.flatMap((tier, i) => tier.pieces.map((piece) => notchFoot(piece, tiers[i + 1])));
+  const matched = matchWaist(garment, waist, 'skirt-tier-1', pieces);
   return done({
-    ...notched,
-    pieces: [
-      ...notched.pieces,
-      ...tiers.flatMap((tier, i) => tier.pieces.map((piece) => notchFoot(piece, tiers[i + 1]))),
-    ],
-    seams: [...notched.seams, ...tiers.flatMap((tier) => tier.seams)],
+    ...matched.garment,
+    pieces: [...matched.garment.pieces, ...matched.pieces],
+    seams: [...matched.garment.seams, ...tiers.flatMap((tier) => tier.seams)],
   });
 }
 
