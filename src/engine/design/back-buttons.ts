@@ -73,6 +73,8 @@ export const backButtons = defineStep({
       'Draw the closing edge {stand} past the centre line, straight on from neck and waist. Both halves get it; line it or face it.',
     'draw.buttons':
       'Mark {count} buttons on the centre line: the first {first} below the neck edge, then every {gap}.',
+    'draw.skirt':
+      'The skirt is sewn to the whole edge with its stand. Below the slit of {slit} its back edges are seamed; at the foot of the slit the right lies over the left in a small pleat.',
     'draw.holes':
       'On the right back draw a buttonhole {hole} long at each mark, square to the centre line, from {beyond} beyond it inwards. On the left back sew the buttons.',
   },
@@ -119,6 +121,7 @@ export const backButtons = defineStep({
       { hole: { mm: holeLength }, beyond: { mm: BEYOND_CENTRE } },
       { lines: drawn('buttonhole') },
     );
+    if (belowWaist > 0) bench.tell('back-buttons.draw.skirt', { slit: { mm: belowWaist } });
     return done(values.placket ? withPlacket(dress, bench, belowWaist) : dress);
   },
 });
