@@ -22,7 +22,7 @@ export const LINE_STYLES = {
   'closing-end': { width: 0.6, dash: [], grey: 0 },
   gather: { width: 0.3, dash: [0.8, 1.6], grey: 0 },
   'strip-line': { width: 0.3, dash: [6, 1.5, 1.5, 1.5], grey: 0 },
-  button: { width: 0.25, dash: [1, 1], grey: 0 },
+  button: { width: 0.35, dash: [], grey: 0 },
   buttonhole: { width: 0.6, dash: [], grey: 0 },
   loop: { width: 0.6, dash: [], grey: 0 },
   frame: { width: 0.15, dash: [], grey: 0.35 },
