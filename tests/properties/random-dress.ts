@@ -27,7 +27,14 @@ function hasWhatItShapes(step: string, steps: readonly ChosenStep[]): boolean {
 const ROUND_THE_NECK = ['neck-binding', 'flat-collar', 'neck-frill'];
 const ROUND_THE_ARM = ['armhole-facing', 'armhole-binding'];
 
+/** What is drawn from the fold at the centre front, which a wrapped front has not. */
+const WANT_A_FOLD = ['neck-facing', 'flat-collar', 'neck-frill'];
+
 function hasItsEdge(step: string, steps: readonly ChosenStep[]): boolean {
+  const has = (id: string): boolean => steps.some((other) => other.step === id);
+  if (step === 'wrap-front') return !has('yoke');
+  if (step === 'waist-darts') return !has('dropped-waist');
+  if (WANT_A_FOLD.includes(step) && has('wrap-front')) return false;
   if (ROUND_THE_NECK.includes(step)) return steps.every((other) => other.step !== 'shoulder-studs');
   if (!ROUND_THE_ARM.includes(step)) return true;
   return steps.every((other) => other.step === 'drop-shoulder' || !SLEEVES.has(other.step));

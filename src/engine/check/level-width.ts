@@ -17,7 +17,8 @@ export function widthAtLevel(piece: Piece, y: number, upTo: number): number {
     .filter((x, i, all) => x - (all[i - 1] ?? Number.NEGATIVE_INFINITY) > SAME);
   let width = 0;
   for (let i = 0; i + 1 < xs.length; i += 2) {
-    const [from, to] = [xs[i] ?? 0, xs[i + 1] ?? 0];
+    // What lies beyond the centre wraps over the other half.
+    const [from, to] = [Math.max(xs[i] ?? 0, 0), xs[i + 1] ?? 0];
     width += Math.max(Math.min(to, upTo + SAME) - from, 0);
   }
   return width;

@@ -14,6 +14,7 @@ import {
 import { bodicePieces, HALVES } from './bodice.ts';
 import { dartSeams } from './darts.ts';
 import { waistRing } from './waist-ring.ts';
+import { wrapSeams } from './wrap-overlap.ts';
 
 /**
  * The lining's own seams follow the shell's; its neck, armhole and waist are sewn to the shell. Whether corners run
@@ -26,10 +27,12 @@ export function liningSeams(garment: Garment): readonly Seam[] {
     if (a !== null && b !== null && OWN_SEAMS.includes(seam.name))
       own.push({ ...seam, id: `${seam.id}-lining`, a, b, smoothStart: false, smoothEnd: false });
   }
-  const darts = garment.pieces.filter((piece) => piece.layer === 'lining').flatMap(dartSeams);
+  const within = garment.pieces
+    .filter((piece) => piece.layer === 'lining')
+    .flatMap((piece) => [...dartSeams(piece), ...wrapSeams(piece)]);
   return [
     ...own,
-    ...darts,
+    ...within,
     ...toShell(garment, 'neck-lining', ['neckline']),
     ...toShell(garment, 'armhole-lining', ['armhole', 'sleeve-edge']),
     ...waistToShell(garment),

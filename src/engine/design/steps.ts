@@ -20,6 +20,7 @@ import { goredSkirt } from './gored-skirt.ts';
 import { growthHem } from './growth-hem.ts';
 import { growthTuck } from './growth-tuck.ts';
 import { highLowHem } from './high-low-hem.ts';
+import { keyholeBack } from './keyhole-back.ts';
 import { letOutSeams } from './let-out-seams.ts';
 import { lining } from './lining.ts';
 import { longBody } from './long-body.ts';
@@ -53,6 +54,7 @@ import { tiedBow } from './tied-bow.ts';
 import { tieredSkirt } from './tiered-skirt.ts';
 import { waistDarts } from './waist-darts.ts';
 import { waistLevel } from './waist-level.ts';
+import { wrapFront } from './wrap-front.ts';
 import { yoke } from './yoke.ts';
 
 /** Every design step that there is. A new one is its own file and one line here. */
@@ -71,10 +73,12 @@ export const DESIGN_STEPS: readonly DesignStep[] = [
   yoke,
   backZip,
   princessLine,
+  wrapFront,
   backButtons,
   backLacing,
   backTies,
   shoulderStuds,
+  keyholeBack,
   setInSleeve,
   puffSleeve,
   bishopSleeve,

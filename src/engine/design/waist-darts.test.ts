@@ -81,4 +81,10 @@ describe('waist darts', () => {
     const steps: [string, Record<string, string>][] = [['waist-darts', { count: 'two', width: '40 mm' }]];
     expect(refusalOf({ ageMonths: 24, steps })).toBe('waist-darts.too-wide');
   });
+
+  it('refuse a dropped waist', () => {
+    expect(refusalOf({ ageMonths, steps: ['dropped-waist', ['waist-darts', given]] })).toBe(
+      'waist-darts.dropped',
+    );
+  });
 });
