@@ -216,6 +216,7 @@ const TRIED: Readonly<Record<string, readonly [number, number]>> = {
   width: [5, 20],
   backWidth: [5, 20],
   shaping: [2, 15],
+  reach: [40, 70],
   up: [30, 60],
   tip: [5, 25],
 };

@@ -7,7 +7,7 @@ const ageMonths = 96;
 describe('wrapped front', () => {
   it('is a pair that reaches as far beyond the centre as asked, and keeps its own waist', () => {
     const plain = pieceNamed(dressOf({ ageMonths }), 'front');
-    const front = pieceNamed(dressOf({ ageMonths, steps: [['wrap-front', { overlap: '80 mm' }]] }), 'front');
+    const front = pieceNamed(dressOf({ ageMonths, steps: [['wrap-front', { reach: '80 mm' }]] }), 'front');
     expect(front.cutting).toEqual({ as: 'pair', copies: 2 });
     expect(front.edges.some((edge) => edge.kind === 'fold')).toBe(false);
     expect(edgeEnd(front, 'waist-overlap').x).toBeCloseTo(-80, 4);

@@ -52,7 +52,7 @@ export const wrapFront = defineStep({
   stage: 'panel',
   kind: 'wrap-front',
   params: {
-    overlap: lengthParam(
+    reach: lengthParam(
       ({ garment }) => mostOverlap(garment),
       ({ garment }) => [LEAST_OVERLAP, mostOverlap(garment)],
       'to the side seam of the other front, or as far as its dart (common practice, no source)',
@@ -62,7 +62,7 @@ export const wrapFront = defineStep({
     title: 'Wrapped front',
     about:
       'Two fronts cross each other and are held together in the waist seam; the neck slants to the waist.',
-    overlap: 'Reaches beyond the centre at the waist by',
+    reach: 'Reaches beyond the centre at the waist by',
     parted:
       'A wrapped front has a slanting neck down to the waist, and a yoke has taken the neck away. Leave the yoke out in front.',
     'no-room':
@@ -81,7 +81,7 @@ export const wrapFront = defineStep({
     const front = pieceOf(garment, 'front');
     if (['neckline', 'shoulder', 'waist'].some((name) => findEdge(front, name) === undefined))
       return cannot('wrap-front.parted');
-    const overlap = bench.rounded(values.overlap);
+    const overlap = bench.rounded(values.reach);
     bench.part(
       { key: 'wrap-front.draw', values: {} },
       front.edges.map((edge) => edge.path),
