@@ -1,7 +1,7 @@
 import { linePath, type Path, type Point, pathAt, pathLength } from '../geometry/index.ts';
 import { edgeOf, type Garment, type Marking, type Piece, type PieceId } from '../piece/index.ts';
 import { inches } from '../units/index.ts';
-import { centreBackLength, centreBackPieces, openBack } from './back-opening.ts';
+import { belowWaist, centreBackLength, centreBackPieces, openBack } from './back-opening.ts';
 import { withPlacket } from './back-placket.ts';
 import { buttonMark } from './button-mark.ts';
 import { COMMON_PRACTICE, cannot, choiceParam, defineStep, done, flagParam, lengthParam } from './step.ts';
@@ -45,11 +45,7 @@ export const backButtons = defineStep({
       () => [20, 120],
       'about 5 cm apart, spaced evenly (common practice, no source)',
     ),
-    belowWaist: lengthParam(
-      () => 100,
-      () => [0, 250],
-      '8-12 cm below the waist seam for a fitted waist (common practice, no source)',
-    ),
+    belowWaist,
     placket: flagParam(true, COMMON_PRACTICE),
   },
   words: {
@@ -89,7 +85,7 @@ export const backButtons = defineStep({
       return cannot('back-buttons.too-short', { length: { mm: length }, diameter: { mm: diameter } });
     const count = Math.max(2, Math.round(run / values.buttonSpacing) + 1);
     const gap = run / (count - 1);
-    const belowWaist = bench.rounded(values.belowWaist);
+    const below = bench.rounded(values.belowWaist);
     const places = Array.from({ length: count }, (_, i) => first + i * gap);
     const marks = buttonMarks(centreBackPieces(garment), places, diameter, holeLength);
     const open = openBack(garment, stand);
@@ -99,7 +95,7 @@ export const backButtons = defineStep({
         ...piece,
         markings: [...piece.markings, ...(marks.get(piece.id) ?? [])],
       })),
-      closing: { kind: 'buttons', openingLength: length + belowWaist, count, diameter, holeLength, stand },
+      closing: { kind: 'buttons', openingLength: length + below, count, diameter, holeLength, stand },
       trims: [...garment.trims, { kind: 'buttons', place: 'back', diameter, pieces: [...marks.keys()] }],
     };
     const back = centreBackPieces(dress);
@@ -121,8 +117,8 @@ export const backButtons = defineStep({
       { hole: { mm: holeLength }, beyond: { mm: BEYOND_CENTRE } },
       { lines: drawn('buttonhole') },
     );
-    if (belowWaist > 0) bench.tell('back-buttons.draw.skirt', { slit: { mm: belowWaist } });
-    return done(values.placket ? withPlacket(dress, bench, belowWaist) : dress);
+    if (below > 0) bench.tell('back-buttons.draw.skirt', { slit: { mm: below } });
+    return done(values.placket ? withPlacket(dress, bench, below) : dress);
   },
 });
 

@@ -1,6 +1,6 @@
 import { linePath, pathAt, pathLength } from '../geometry/index.ts';
 import { edgeOf, type Garment, type Marking, type Piece, type PieceId, type Seam } from '../piece/index.ts';
-import { centreBackLength, centreBackPieces, openBack } from './back-opening.ts';
+import { belowWaist, centreBackLength, centreBackPieces, openBack } from './back-opening.ts';
 import { withPlacket } from './back-placket.ts';
 import { COMMON_PRACTICE, cannot, defineStep, done, flagParam, lengthParam } from './step.ts';
 import { stripPiece } from './strip.ts';
@@ -34,11 +34,7 @@ export const backLacing = defineStep({
       () => [80, 400],
       'free ends at chest and waist 14 cm at most, by summaries of the 2007 edition of EN 14682',
     ),
-    belowWaist: lengthParam(
-      () => 100,
-      () => [0, 250],
-      '8-12 cm below the waist seam for a fitted waist (common practice, no source)',
-    ),
+    belowWaist,
     placket: flagParam(true, COMMON_PRACTICE),
   },
   words: {
@@ -69,7 +65,7 @@ export const backLacing = defineStep({
     const loops = Math.max(2, Math.round(run / values.loopSpacing) + 1);
     const gap = run / (loops - 1);
     const panelWidth = bench.rounded(values.panelWidth);
-    const belowWaist = bench.rounded(values.belowWaist);
+    const below = bench.rounded(values.belowWaist);
     const cord = cordFor(loops, gap, panelWidth - 2 * PANEL_UNDER, values.tieEnd);
     const panel = panelPiece(length, panelWidth);
     const strip = loopStrip(2 * loops * LOOP_TAKES);
@@ -86,7 +82,7 @@ export const backLacing = defineStep({
         strip,
       ],
       seams: [...open.seams, panelSeam(centreBackPieces(open), panel.id)],
-      closing: { kind: 'lacing', openingLength: length + belowWaist, loops, cordLength: cord.length },
+      closing: { kind: 'lacing', openingLength: length + below, loops, cordLength: cord.length },
       trims: [
         ...garment.trims,
         { kind: 'lacing', place: 'back', tail: cord.freeEnd, pieces: [...marks.keys()] },
@@ -115,7 +111,7 @@ export const backLacing = defineStep({
       { length: { mm: length }, width: { mm: panelWidth } },
       linesOf(panel),
     );
-    return done(values.placket ? withPlacket(dress, bench, belowWaist) : dress);
+    return done(values.placket ? withPlacket(dress, bench, below) : dress);
   },
 });
 

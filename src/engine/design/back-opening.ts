@@ -1,6 +1,14 @@
 import { linePath, type Path, pathEnd, pathJoin, pathStart } from '../geometry/index.ts';
 import { edgeLength, findEdge, type Garment, type Notch, type Piece, type Seam } from '../piece/index.ts';
 import { bodicePieces } from './bodice.ts';
+import { lengthParam } from './step.ts';
+
+/** How far every opening of the back runs on below the waist seam. */
+export const belowWaist = lengthParam(
+  () => 100,
+  () => [0, 250],
+  '8-12 cm below the waist seam for a fitted waist (common practice, no source)',
+);
 
 /** The pieces of the back that reach the centre, from the neck down. */
 export const centreBackPieces = (garment: Garment): readonly Piece[] =>

@@ -1,5 +1,5 @@
 import type { Garment, Trim } from '../piece/index.ts';
-import { centreBackLength, openBack } from './back-opening.ts';
+import { belowWaist, centreBackLength, openBack } from './back-opening.ts';
 import { withPlacket } from './back-placket.ts';
 import { COMMON_PRACTICE, choiceParam, defineStep, done, flagParam, lengthParam } from './step.ts';
 import { stripPiece } from './strip.ts';
@@ -35,11 +35,7 @@ export const backTies = defineStep({
       () => [80, LONGEST_TIE],
       'enough for a bow, and above the hem when it is undone (common practice; 36 cm at most in the 2007 edition of EN 14682)',
     ),
-    belowWaist: lengthParam(
-      () => 100,
-      () => [0, 250],
-      '8-12 cm below the waist seam for a fitted waist (common practice, no source)',
-    ),
+    belowWaist,
     placket: flagParam(true, COMMON_PRACTICE),
   },
   words: {
@@ -66,7 +62,7 @@ export const backTies = defineStep({
     const places = PLACES[values.tied];
     const width = bench.rounded(values.tieWidth);
     const length = bench.rounded(values.tieLength);
-    const belowWaist = bench.rounded(values.belowWaist);
+    const below = bench.rounded(values.belowWaist);
     const tie = stripPiece({
       id: 'tie',
       title: { key: 'back-ties.piece.tie', values: {} },
@@ -95,7 +91,7 @@ export const backTies = defineStep({
       pieces: [...open.pieces, tie],
       closing: {
         kind: 'ties',
-        openingLength: centreBackLength(garment) + belowWaist,
+        openingLength: centreBackLength(garment) + below,
         pairs: places.length,
       },
       trims: [
@@ -103,6 +99,6 @@ export const backTies = defineStep({
         ...places.map((place): Trim => ({ kind: 'ties', place, tail: length, pieces: [tie.id] })),
       ],
     };
-    return done(values.placket ? withPlacket(dress, bench, belowWaist) : dress);
+    return done(values.placket ? withPlacket(dress, bench, below) : dress);
   },
 });

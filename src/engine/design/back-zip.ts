@@ -1,5 +1,5 @@
 import { inches } from '../units/index.ts';
-import { centreBackLength, openBack } from './back-opening.ts';
+import { belowWaist, centreBackLength, openBack } from './back-opening.ts';
 import { COMMON_PRACTICE, choiceParam, defineStep, done, lengthParam } from './step.ts';
 
 /** A concealed zip loses about 1 1/2 in of its named length once sewn: 8 in gave 6 1/2 (flower-girl sewing notes). */
@@ -18,11 +18,7 @@ export const backZip = defineStep({
   kind: 'closing',
   params: {
     way: choiceParam(['centred', 'concealed', 'lapped'], 'concealed', COMMON_PRACTICE),
-    belowWaist: lengthParam(
-      () => 100,
-      () => [0, 250],
-      '8-12 cm below the waist seam for a fitted waist (common practice, no source)',
-    ),
+    belowWaist,
     lap: lengthParam(
       () => inches(3 / 4),
       () => [inches(5 / 8), inches(1)],
@@ -42,8 +38,8 @@ export const backZip = defineStep({
     'draw.lapped':
       'On the right back allow {lap} beyond the centre line and turn it in on that line. On the left back fold the allowance {under} outside the centre line: the zip is stitched there, and the right back covers it.',
   },
-  apply: ({ garment, bench, units }, { way, belowWaist, lap }) => {
-    const openingLength = centreBackLength(garment) + bench.rounded(belowWaist);
+  apply: ({ garment, bench, units }, { way, belowWaist: below, lap }) => {
+    const openingLength = centreBackLength(garment) + bench.rounded(below);
     const needed = openingLength + (way === 'concealed' ? CONCEALED_LOSS : 0);
     if (way === 'lapped') {
       bench.part({ key: 'back-zip.draw', values: {} });
