@@ -31,14 +31,16 @@ export function tryDress(wish: Wish): DressResult {
 }
 
 /** What a step needs to work on, when a plain bodice has not got it. */
-const NEEDS: Readonly<Record<string, readonly string[]>> = {
+const NEEDS: Readonly<Record<string, NonNullable<Wish['steps']>>> = {
   'high-low-hem': ['circle-skirt'],
   'growth-hem': ['gathered-skirt'],
   'growth-tuck': ['gathered-skirt'],
+  'sleeve-extension': [['drop-shoulder', { finish: 'straight' }]],
+  'sleeve-band': ['set-in-sleeve'],
 };
 
 /** A step, after the others that it needs. */
-export const withNeeds = (step: string): readonly string[] => [...(NEEDS[step] ?? []), step];
+export const withNeeds = (step: string): NonNullable<Wish['steps']> => [...(NEEDS[step] ?? []), step];
 
 /** The garment of a wish that must be possible. */
 export function dressOf(wish: Wish): Garment {

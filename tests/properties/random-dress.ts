@@ -173,6 +173,8 @@ const TRIED: Readonly<Record<string, readonly [number, number]>> = {
   facingWidth: [20, 60],
   finishedWidth: [8, 10],
   collarWidth: [25, 80],
+  keyholeLength: [50, 150],
+  keyholeWidth: [8, 60],
   frillWidth: [15, 80],
   standAway: [0, 22],
   neckEase: [0, 12],

@@ -50,10 +50,11 @@ function sleeveHems(look: Look): readonly PieceEdge[] {
 /** Bands into which sleeves are gathered. */
 const sleeveBands = (look: Look): readonly PieceEdge[] =>
   seamsNamed(look, 'band')
-    .filter((seam) => seam.join.kind === 'gathered' && isOnSleeve(look, seam))
+    .filter((seam) => isOnSleeve(look, seam))
     .flatMap((seam) => seam.a.map((at) => ({ piece: seamPiece(look, at), edge: seamEdge(look, at) })));
 
 const isOnSleeve = (look: Look, seam: Seam): boolean =>
+  seam.a.every((at) => seamEdge(look, at).kind === 'attach') &&
   seam.b.every((at) => seamPiece(look, at).edges.some((edge) => edge.kind === 'cap'));
 
 export const armPasses: Rule = (look) =>

@@ -8,33 +8,23 @@ import {
   type SeamEdge,
   withPiece,
 } from '../piece/index.ts';
-import { bodicePieces, HALVES } from './bodice.ts';
-
-/** The edge of the bodice that goes round the arm: the block's armhole, or the straight edge of a drop shoulder. */
-export type ArmEdgeName = 'armhole' | 'sleeve-edge';
+import type { OpenArm } from './arm-opening.ts';
+import { bodicePieces } from './bodice.ts';
 
 /** The edges of one half round the arm, from the shoulder down to the underarm; a yoke may have cut them in two. */
-export const armEdges = (garment: Garment, half: Half, name: ArmEdgeName): readonly SeamEdge[] =>
+export const armEdges = (garment: Garment, half: Half, name: OpenArm): readonly SeamEdge[] =>
   bodicePieces(garment, half)
     .filter((piece) => findEdge(piece, name)?.kind === 'armhole')
     .map((piece) => ({ piece: piece.id, edge: name, times: 2 }));
 
-/** Which edge something can be sewn to round the arm; null where the bodice itself ends in a cap or a sleeve. */
-export function openArmEdge(garment: Garment): ArmEdgeName | null {
-  const has = (name: ArmEdgeName): boolean =>
-    HALVES.every((half) => armEdges(garment, half, name).length > 0);
-  if (has('armhole')) return 'armhole';
-  return has('sleeve-edge') ? 'sleeve-edge' : null;
-}
-
-export const armEdgeLength = (garment: Garment, half: Half, name: ArmEdgeName): number =>
+export const armEdgeLength = (garment: Garment, half: Half, name: OpenArm): number =>
   armEdges(garment, half, name).reduce(
     (sum, { piece }) => sum + edgeLength(pieceOf(garment, piece), name),
     0,
   );
 
 /** The whole ring of one arm as a side of a seam: from the underarm up the front and down the back. */
-export const armRing = (garment: Garment, name: ArmEdgeName): readonly SeamEdge[] => [
+export const armRing = (garment: Garment, name: OpenArm): readonly SeamEdge[] => [
   ...armEdges(garment, 'front', name)
     .toReversed()
     .map((edge) => ({ ...edge, reversed: true })),
@@ -48,7 +38,7 @@ export const notchStyle = (half: Half): Notch['style'] => (half === 'front' ? 's
 export function notchArmEdge(
   garment: Garment,
   half: Half,
-  name: ArmEdgeName,
+  name: OpenArm,
   fromShoulder: number,
   match: string,
 ): Garment {

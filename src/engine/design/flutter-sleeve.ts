@@ -8,7 +8,8 @@ import {
   type Vector,
 } from '../geometry/index.ts';
 import { type Garment, grainThrough, type Piece, type Seam } from '../piece/index.ts';
-import { armEdgeLength, armEdges, notchArmEdge, notchStyle, openArmEdge } from './armhole-ring.ts';
+import { openArm } from './arm-opening.ts';
+import { armEdgeLength, armEdges, notchArmEdge, notchStyle } from './armhole-ring.ts';
 import { HALVES } from './bodice.ts';
 import { COMMON_PRACTICE, cannot, choiceParam, defineStep, done, lengthParam } from './step.ts';
 
@@ -49,7 +50,7 @@ export const flutterSleeve = defineStep({
     endDepth: 'Depth at its two ends',
     clear: 'Ends above the underarm by',
     'no-armhole':
-      'A flutter sleeve needs an armhole, and the drop shoulder has taken it away. Choose one of the two.',
+      'A sleeve needs an open armhole, and a drop shoulder or a strip has taken it. Choose one of the two.',
     'deeper-ends':
       'The wing would be deeper at its ends than over the arm. Make the ends less deep than {depth}.',
     'piece.wing': 'Flutter sleeve',
@@ -60,7 +61,7 @@ export const flutterSleeve = defineStep({
       'Lay off {depth} outward at the shoulder and {ends} at both ends, and draw the outer edge through these points in one curve.',
   },
   apply: ({ garment, bench }, values) => {
-    if (openArmEdge(garment) !== 'armhole') return cannot('flutter-sleeve.no-armhole');
+    if (openArm(garment) !== 'armhole') return cannot('flutter-sleeve.no-armhole');
     const depth = bench.rounded(values.depth);
     const endDepth = bench.rounded(values.endDepth);
     if (endDepth > depth) return cannot('flutter-sleeve.deeper-ends', { depth: { mm: depth } });

@@ -22,6 +22,7 @@ export const SLEEVE_END_WORDS = {
   'draw.band':
     '{piece}: rule a rectangle {length} long and {depth} deep, twice its finished depth, for it is folded lengthwise. Cut one for each arm.',
   'draw.gather': 'Gather the sleeve edge of {hem} to {length}.',
+  'draw.ease': 'Sew it to the sleeve edge of {hem}, easing in what is more.',
   'draw.elastic':
     'Turn the sleeve edge up as a casing. Cut elastic {elastic} long and 2 cm more to overlap; it draws {hem} together. Choose soft elastic and try it on the arm: it must not mark.',
 } as const;
@@ -62,7 +63,11 @@ export function bandOn(garment: Garment, bench: Bench, wish: BandWish): Garment 
     { piece: band.title, length: { mm: wish.length + wish.overlap }, depth: { mm: 2 * wish.depth } },
     { lines: band.edges.map((edge) => edge.path) },
   );
-  bench.tell(`${wish.step}.draw.gather`, { hem: { mm: hemLength }, length: { mm: wish.length } });
+  const join = sewnOn(hemLength, wish.length);
+  if (join.kind !== 'flat') {
+    const key = join.kind === 'gathered' ? 'gather' : 'ease';
+    bench.tell(`${wish.step}.draw.${key}`, { hem: { mm: hemLength }, length: { mm: wish.length } });
+  }
   const on = (edge: string, reversed = false): SeamEdge => ({ piece: id, edge, times: 2, reversed });
   const seam = (
     part: string,
@@ -79,9 +84,8 @@ export function bandOn(garment: Garment, bench: Bench, wish: BandWish): Garment 
     smoothStart: false,
     smoothEnd: false,
   });
-  const gathers: Join = { kind: 'gathered', ratio: hemLength / wish.length };
   const seams = [
-    seam('sewn-on', wish.kind, [on('attach')], wish.hem, gathers),
+    seam('sewn-on', wish.kind, [on('attach')], wish.hem, join),
     seam(
       'inside',
       wish.kind,
@@ -101,6 +105,17 @@ export function bandOn(garment: Garment, bench: Bench, wish: BandWish): Garment 
     ],
     seams: [...notched.seams, ...seams],
   };
+}
+
+/** Below this it is ease rather than gathers (the gathers check says 1.2; a short band takes a little less). */
+const GATHERS_FROM = 1.15;
+
+/** How a sleeve end of this length is sewn to its band; ease is told for both arms together. */
+function sewnOn(hem: number, band: number): Join {
+  if (Math.abs(hem - band) < 1e-6) return FLAT;
+  return hem / band < GATHERS_FROM
+    ? { kind: 'eased', ease: 2 * (hem - band) }
+    : { kind: 'gathered', ratio: hem / band };
 }
 
 const FLAT: Join = { kind: 'flat' };

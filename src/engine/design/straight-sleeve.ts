@@ -1,7 +1,8 @@
 import { draftSleeve } from '../block/index.ts';
 import type { Path } from '../geometry/index.ts';
 import { edgeLength, type Piece } from '../piece/index.ts';
-import { armEdgeLength, openArmEdge } from './armhole-ring.ts';
+import { openArm } from './arm-opening.ts';
+import { armEdgeLength } from './armhole-ring.ts';
 import { cannot, lengthParam, type StepOutcome, type StepWork } from './step.ts';
 
 /** Parameters that every sleeve drawn from a straight one has. */
@@ -21,7 +22,7 @@ export const sleeveWidthParams = {
 /** Why a sleeve drawn from a straight one is refused, and how the straight one is drawn; said under each step's id. */
 export const STRAIGHT_SLEEVE_WORDS = {
   'no-armhole':
-    'A set-in sleeve needs an armhole, and the drop shoulder has taken it away. Choose one of the two.',
+    'A sleeve needs an open armhole, and a drop shoulder or a strip has taken it. Choose one of the two.',
   'too-wide':
     'A sleeve {width} wide is too wide for this armhole. {limit} is the most: give less ease at the arm.',
   'too-short': 'The sleeve is shorter than its cap. It must be longer than {limit}.',
@@ -50,7 +51,7 @@ export function straightSleeve(
     readonly beyond?: number;
   },
 ): StraightSleeve {
-  if (openArmEdge(garment) !== 'armhole') return { ok: false, refusal: cannot(`${step}.no-armhole`) };
+  if (openArm(garment) !== 'armhole') return { ok: false, refusal: cannot(`${step}.no-armhole`) };
   const width = bench.rounded(body.values.upperArmGirth.mm + wish.armEase);
   const drafted = draftSleeve({
     frontArmhole: armEdgeLength(garment, 'front', 'armhole'),
