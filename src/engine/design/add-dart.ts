@@ -117,7 +117,7 @@ export const addDart = defineStep({
       ...cut,
       notches: cut.notches.map((n) => overDart(n, edge.name, from, shift, names.beyond)),
     };
-    const problem = unsound(dressed);
+    const problem = unsound(piece, dressed);
     if (problem !== null) return problem;
     bench.part(
       { key: 'add-dart.draw', values: { piece: piece.title } },

@@ -79,7 +79,7 @@ export const addTuck = defineStep({
       markings: [...spread.markings, ...folds],
       notches: piece.notches.map((notch) => pastTuck(notch, tucks.get(notch.edge))),
     };
-    const problem = unsound(wide);
+    const problem = unsound(piece, wide);
     if (problem !== null) return problem;
     bench.part(
       { key: 'add-tuck.draw', values: { piece: piece.title } },

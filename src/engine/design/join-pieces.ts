@@ -58,7 +58,7 @@ export const joinPieces = defineStep({
     const laid = layAgainst(kept.edge.path, other.piece, other.edge.name, mirrored);
     if (laid === null) return cannot('join-pieces.not-one-line', facts);
     const joined = joinOutlines(kept.piece, kept.edge.name, laid);
-    const problem = unsound(joined.piece);
+    const problem = unsound(kept.piece, joined.piece);
     if (problem !== null) return problem;
     bench.part(
       { key: 'join-pieces.draw', values: { piece: kept.piece.title } },

@@ -45,7 +45,7 @@ export const mirrorPiece = defineStep({
     if (half.cutting.as !== 'fold' || fold === undefined || folds.length > 1)
       return cannot('mirror-piece.no-fold', { piece: half.title });
     const opened = openOut(half, fold);
-    const problem = unsound(opened.piece);
+    const problem = unsound(half, opened.piece);
     if (problem !== null) return problem;
     bench.part(
       { key: 'mirror-piece.draw', values: { piece: half.title } },

@@ -82,6 +82,7 @@ export const movePoint = defineStep({
     downShare: 'Down by this share of the edge (less than 0: up)',
     outShare: 'Away from the centre by this share of the edge (less than 0: toward it)',
     alsoOnSeam: 'The edge that is sewn to it changes alike',
+    'no-corner': 'The "{edge}" of {piece} runs round without a corner. Bend it instead.',
     stays: 'The corner would stay where it is. Say how far it moves.',
     'no-mate':
       'No corner of another edge is sewn flat to this end of "{edge}" of {piece}, so nothing can change alike. Leave that out.',
@@ -94,7 +95,9 @@ export const movePoint = defineStep({
   apply: ({ garment, bench }, values) => {
     const on = ownEdge(garment, values.piece, values.edge);
     if (!on.ok) return on;
-    const { edge, length } = on.found;
+    const { piece, edge, length } = on.found;
+    if (piece.edges.length === 1)
+      return cannot('move-point.no-corner', { piece: piece.title, edge: edge.name });
     const by = {
       x: bench.rounded(values.out - values.inward + values.outShare * length),
       y: bench.rounded(values.down - values.up + values.downShare * length),
@@ -103,8 +106,7 @@ export const movePoint = defineStep({
     const corners = [{ ...on.found, end: values.end, by }];
     if (values.alsoOnSeam) {
       const mate = mateCorner(garment, on.found, values.end, by);
-      if (mate === null)
-        return cannot('move-point.no-mate', { piece: on.found.piece.title, edge: edge.name });
+      if (mate === null) return cannot('move-point.no-mate', { piece: piece.title, edge: edge.name });
       corners.push({ ...mate, by: { x: bench.rounded(mate.by.x), y: bench.rounded(mate.by.y) } });
     }
     let dress = garment;

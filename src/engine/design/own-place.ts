@@ -1,4 +1,6 @@
 import {
+  cross,
+  direction,
   distance,
   outlineArea,
   outlineSelfCrossings,
@@ -7,6 +9,7 @@ import {
   pathEnd,
   pathLength,
   pathStart,
+  pathStartTangent,
 } from '../geometry/index.ts';
 import {
   type Edge,
@@ -16,6 +19,7 @@ import {
   outlineOf,
   type Piece,
   type PieceId,
+  pieceOf,
   withPiece,
 } from '../piece/index.ts';
 import type { WordKey, WordValues } from '../words/index.ts';
@@ -100,30 +104,29 @@ const SHORTEST_EDGE = 1;
 export function withChanged(garment: Garment, ...pieces: readonly Piece[]): Found<Garment> {
   let dress = garment;
   for (const piece of pieces) {
-    const problem = unsound(piece);
+    const problem = unsound(pieceOf(garment, piece.id), piece);
     if (problem !== null) return problem;
     dress = withPiece(dress, piece);
   }
   return found(dress);
 }
 
-/** Why this piece can't be cut out; null when it can. */
-export function unsound(piece: Piece): Refusal | null {
-  for (const edge of piece.edges) {
-    if (edge.kind !== 'fold') continue;
-    const length = pathLength(edge.path);
-    if (length - distance(pathStart(edge.path), pathEnd(edge.path)) > 1e-6 || !isUpright(edge))
-      return refused('own.leaves-fold', { piece: piece.title });
-  }
-  const tooShort = piece.edges.some((edge) => pathLength(edge.path) < SHORTEST_EDGE);
-  const outline = outlineOf(piece);
+/** Why a changed piece can't be cut out; null when it can. A fold stays straight and keeps its direction. */
+export function unsound(before: Piece, after: Piece): Refusal | null {
+  const bent = after.edges.some((edge) => {
+    const was = findEdge(before, edge.name);
+    if (edge.kind !== 'fold' || was === undefined || was.path === edge.path) return false;
+    const [from, to] = [pathStart(edge.path), pathEnd(edge.path)];
+    const turned = cross(direction(from, to), pathStartTangent(was.path));
+    return pathLength(edge.path) - distance(from, to) > 1e-6 || Math.abs(turned) > 1e-6;
+  });
+  if (bent) return refused('own.leaves-fold', { piece: after.title });
+  const tooShort = after.edges.some((edge) => pathLength(edge.path) < SHORTEST_EDGE);
+  const outline = outlineOf(after);
   return tooShort || outlineArea(outline) <= 0 || outlineSelfCrossings(outline).length > 0
-    ? refused('own.spoils-outline', { piece: piece.title })
+    ? refused('own.spoils-outline', { piece: after.title })
     : null;
 }
-
-/** Every fold of the house runs up the body, along the grain. */
-const isUpright = (edge: Edge): boolean => Math.abs(pathStart(edge.path).x - pathEnd(edge.path).x) < 1e-6;
 
 /** Notches stay at their share of an edge whose length has changed. */
 export function notchesKept(before: Piece, after: Piece): Piece {

@@ -72,7 +72,7 @@ export const slashAndSpread = defineStep({
     const opened = spread.edges.filter(isOpened);
     const wide = { ...piece, edges, markings: spread.markings };
     const changed = { ...wide, notches: piece.notches.map((n) => spreadNotch(n, opened, wide, values.seam)) };
-    const problem = unsound(changed);
+    const problem = unsound(piece, changed);
     if (problem !== null) return problem;
     let dress = withPiece(garment, changed);
     if (values.seam === 'gathered')

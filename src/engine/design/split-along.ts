@@ -98,7 +98,7 @@ export const splitAlong = defineStep({
       cutOff: offTheFold({ ...split.cutOff, markings: off }),
       rest: offTheFold({ ...split.rest, markings: kept }),
     };
-    const problem = unsound(parts.cutOff) ?? unsound(parts.rest);
+    const problem = unsound(piece, parts.cutOff) ?? unsound(piece, parts.rest);
     if (problem !== null) return problem;
     const dress = withSplit(garment, piece, parts);
     const side = { edge: lineName, times: copiesOf(piece) };
