@@ -1,4 +1,4 @@
-import { type EdgeKind, opensBack, type Seam } from '../piece/index.ts';
+import { type EdgeKind, partsNeckAtBack, type Seam } from '../piece/index.ts';
 import { type Check, tell } from './check.ts';
 import {
   type Look,
@@ -54,7 +54,7 @@ const ACROSS: readonly EdgeKind[] = ['fold', 'join'];
 
 /** A dress that opens at the back of the neck can't be put on when its collar runs across the opening. */
 function partsWithBack(look: Look, seam: Seam): readonly Check[] {
-  if (!opensBack(look.garment.closing)) return [];
+  if (!partsNeckAtBack(look.garment.closing)) return [];
   const [collar] = seam.b.map((at) => seamPiece(look, at));
   const back = collar?.edges.find((edge) => edge.name === 'back' && ACROSS.includes(edge.kind));
   if (collar === undefined || back === undefined) return [];

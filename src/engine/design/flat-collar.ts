@@ -30,13 +30,14 @@ import {
   type Notch,
   outlineOf,
   type Piece,
+  partsNeckAtBack,
   pieceOf,
   type Seam,
   withPiece,
 } from '../piece/index.ts';
 import { HALVES } from './bodice.ts';
 import { type LaidNeck, layNeck, mostOverlap, turnedFrom } from './laid-neck.ts';
-import { type NeckForCollar, neckForCollar, neckPartsAtBack } from './neck-ring.ts';
+import { type NeckForCollar, neckForCollar } from './neck-ring.ts';
 import { COMMON_PRACTICE, cannot, choiceParam, defineStep, done, lengthParam } from './step.ts';
 
 const SHAPES = ['rounded', 'pointed', 'whole'] as const;
@@ -98,7 +99,7 @@ export const flatCollar = defineStep({
     const shorter = bench.rounded(values.neckEase) / 2;
     const [laid, neck] = [layNeck(garment, overlap, shorter), neckForCollar(garment)];
     if (laid === null || neck === null) return cannot('flat-collar.not-half');
-    const piece = drawCollar(laid, values.shape, width, neckPartsAtBack(garment));
+    const piece = drawCollar(laid, values.shape, width, partsNeckAtBack(garment.closing));
     const outline = outlineOf(piece);
     if (outlineArea(outline) <= 0 || outlineSelfCrossings(outline).length > 0)
       return cannot('flat-collar.no-room', { width: { mm: width } });

@@ -1,5 +1,6 @@
+import { partsNeckAtBack } from '../piece/index.ts';
 import { biasStrip, bindingSeams, bindingWays, finishedWidth, tellBiasStrip } from './bias-strip.ts';
-import { neckLength, neckPartsAtBack, neckRing } from './neck-ring.ts';
+import { neckLength, neckRing } from './neck-ring.ts';
 import { COMMON_PRACTICE, cannot, choiceParam, defineStep, done } from './step.ts';
 
 /** A bias strip that finishes the neck, turned inside or wrapped round the edge. */
@@ -33,7 +34,7 @@ export const neckBinding = defineStep({
     return done({
       ...garment,
       pieces: [...garment.pieces, strip],
-      seams: [...garment.seams, ...bindingSeams(strip, neckRing(garment), !neckPartsAtBack(garment))],
+      seams: [...garment.seams, ...bindingSeams(strip, neckRing(garment), !partsNeckAtBack(garment.closing))],
     });
   },
 });

@@ -4,12 +4,13 @@ import {
   type Garment,
   type Notch,
   type Piece,
+  partsNeckAtBack,
   pieceOf,
   type Seam,
   withPiece,
 } from '../piece/index.ts';
 import { arc } from './arc.ts';
-import { type NeckForCollar, neckForCollar, neckPartsAtBack } from './neck-ring.ts';
+import { type NeckForCollar, neckForCollar } from './neck-ring.ts';
 import { COMMON_PRACTICE, cannot, choiceParam, defineStep, done, lengthParam, ratioParam } from './step.ts';
 import { stripPiece } from './strip.ts';
 
@@ -65,8 +66,8 @@ export const neckFrill = defineStep({
 
     const title = { key: 'neck-frill.piece', values: {} };
     const piece = gathered
-      ? strip(length, width, neckPartsAtBack(garment))
-      : ring(length, width, neckPartsAtBack(garment));
+      ? strip(length, width, partsNeckAtBack(garment.closing))
+      : ring(length, width, partsNeckAtBack(garment.closing));
     const lines = piece.edges.map((edge) => edge.path);
     bench.part(title);
     if (gathered)
@@ -151,6 +152,10 @@ function sewOn(garment: Garment, neck: NeckForCollar, frill: Piece, ratio: numbe
   return {
     ...dress,
     pieces: [...dress.pieces, { ...frill, notches: [notch('upper', middle * (ratio ?? 1))] }],
-    seams: [...dress.seams, round, ...(neckPartsAtBack(garment) ? [] : [seam('neck-frill-back', end, end)])],
+    seams: [
+      ...dress.seams,
+      round,
+      ...(partsNeckAtBack(garment.closing) ? [] : [seam('neck-frill-back', end, end)]),
+    ],
   };
 }

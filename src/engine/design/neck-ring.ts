@@ -33,10 +33,6 @@ export const neckLength = (garment: Garment, halves: readonly Half[] = HALVES): 
 const backwards = (side: readonly SeamEdge[]): readonly SeamEdge[] =>
   side.map((edge) => ({ ...edge, reversed: edge.reversed !== true })).toReversed();
 
-/** Whether the neck parts at the centre back, so that what is sewn round it must part there too. */
-export const neckPartsAtBack = ({ closing }: Garment): boolean =>
-  closing !== null && closing.kind !== 'shoulder-studs';
-
 /** A stand for buttons runs past the centre line by so much, mm; what is sewn to the neck ends at the centre line. */
 export const standPastCentre = (neck: Path): number => Math.max(0, -pathStart(neck).x);
 

@@ -114,6 +114,8 @@ function closingToBuy(closing: Closing, told: Told): readonly string[] {
     }
     case 'buttons':
       return [told('order.readme.buttons', { count: closing.count, diameter: { mm: closing.diameter } })];
+    case 'keyhole':
+      return [told('order.readme.buttons', { count: 1, diameter: { mm: closing.diameter } })];
     case 'lacing':
       return [told('order.readme.lacing', { length: { mm: closing.cordLength } })];
     case 'shoulder-studs':

@@ -1,5 +1,5 @@
 /** How the dress opens to let the child in. Lengths in mm. */
-export type Closing = ZipClosing | ButtonClosing | LacingClosing | TieClosing | StudClosing;
+export type Closing = ZipClosing | ButtonClosing | LacingClosing | TieClosing | StudClosing | KeyholeClosing;
 
 interface Opening {
   /** From the finished neck edge: down the centre back, or along each shoulder that opens. */
@@ -40,8 +40,20 @@ interface StudClosing extends Opening {
   readonly count: number;
 }
 
-/** Whether the centre back is open below the neck; shoulders that open leave it closed. */
-export const opensBack = (closing: Closing | null): closing is Exclude<Closing, StudClosing> =>
+/** One button and a loop at the neck, over an opening in the back that is otherwise closed. */
+interface KeyholeClosing extends Opening {
+  readonly kind: 'keyhole';
+  readonly diameter: number;
+}
+
+/** Whether the centre back opens from the neck down; shoulders that open and a keyhole leave it closed. */
+export const opensBack = (
+  closing: Closing | null,
+): closing is Exclude<Closing, StudClosing | KeyholeClosing> =>
+  closing !== null && closing.kind !== 'shoulder-studs' && closing.kind !== 'keyhole';
+
+/** Whether the neck parts at the centre back, so that what is sewn round it must part there too. */
+export const partsNeckAtBack = (closing: Closing | null): boolean =>
   closing !== null && closing.kind !== 'shoulder-studs';
 
 /** Cloth that lies double once the dress is closed, round the whole body: pieces are wider by it than the dress. */

@@ -1,5 +1,5 @@
 export { extendSeam, pieceOf, withPiece, withSplit } from './change-garment.ts';
-export { type Closing, closingOverlap, opensBack, type ZipClosing } from './closing.ts';
+export { type Closing, closingOverlap, opensBack, partsNeckAtBack, type ZipClosing } from './closing.ts';
 export {
   edgeEnd,
   edgeLength,

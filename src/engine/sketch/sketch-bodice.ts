@@ -13,6 +13,8 @@ const STROKES: Partial<Record<EdgeKind, SketchStroke>> = {
   waist: 'seam',
   'style-line': 'seam',
   closing: 'opening',
+  // A keyhole, the edge of a wrap.
+  free: 'outline',
   dart: 'seam',
 };
 
