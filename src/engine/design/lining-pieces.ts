@@ -23,6 +23,7 @@ import {
   splitPiece,
 } from '../piece/index.ts';
 import { HALVES } from './bodice.ts';
+import { OVERLAP_END } from './wrap-overlap.ts';
 
 /**
  * Edges that lining and shell share and that are turned: there the lining is cut back so that it rolls inside. Not
@@ -30,8 +31,8 @@ import { HALVES } from './bodice.ts';
  */
 const turnedEdges = (garment: Garment): readonly EdgeName[] =>
   garment.seams.some((seam) => seam.name === 'side' && seam.smoothStart)
-    ? ['neckline', 'armhole', 'sleeve-edge']
-    : ['neckline', 'armhole'];
+    ? ['neckline', 'armhole', 'sleeve-edge', OVERLAP_END]
+    : ['neckline', 'armhole', OVERLAP_END];
 
 /**
  * The lining of one half of the bodice: traced from the outline before a yoke line cut it, trimmed, and then cut

@@ -189,7 +189,7 @@ function partHalf(
       pieces: parted.pieces.flatMap((piece) =>
         piece.id === panel.id ? [] : piece.id === half ? [middle, panel] : [piece],
       ),
-      seams: [...parted.seams, princessSeam(half)],
+      seams: [...parted.seams, princessSeam(half, end.edge)],
       whole: isDarted ? parted.whole : withDart(parted.whole, half, dart),
     },
     lines: [edgeOf(panel, LINE).path, edgeOf(middle, LINE).path],
@@ -277,13 +277,13 @@ function withDart(whole: Garment['whole'], half: Half, dart: WaistDart): Garment
   return { ...whole, [half]: cutWaistDart(piece, dart) };
 }
 
-/** From the waist up; waist and armhole run through. */
-const princessSeam = (half: Half): Seam => ({
+/** From the waist up; waist and armhole run through. A yoke line above is in one, and nothing runs through it. */
+const princessSeam = (half: Half, endsOn: string): Seam => ({
   id: `princess-${half}`,
   name: 'princess',
   a: [{ piece: `${half}-side`, edge: LINE, times: 2 }],
   b: [{ piece: half, edge: LINE, times: 2, reversed: true }],
   join: { kind: 'flat' },
   smoothStart: true,
-  smoothEnd: true,
+  smoothEnd: endsOn !== 'yoke-line',
 });

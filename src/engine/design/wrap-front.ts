@@ -29,7 +29,7 @@ import {
   withPiece,
 } from '../piece/index.ts';
 import { cannot, defineStep, done, lengthParam } from './step.ts';
-import { OVERLAP, wrapSeams } from './wrap-overlap.ts';
+import { OVERLAP, OVERLAP_END, wrapSeams } from './wrap-overlap.ts';
 
 /** Least that the two fronts overlap at the waist, to each side of the centre, mm. */
 const LEAST_OVERLAP = 30;
@@ -88,7 +88,7 @@ export const wrapFront = defineStep({
     );
     const wrapped = wrap(front, overlap);
     if (outlineSelfCrossings(outlineOf(wrapped)).length > 0) return cannot('wrap-front.no-room');
-    const end = pathStart(edgeOf(wrapped, END).path);
+    const end = pathStart(edgeOf(wrapped, OVERLAP_END).path);
     bench.tell(
       'wrap-front.draw.waist',
       { overlap: { mm: -end.x } },
@@ -112,8 +112,6 @@ export const wrapFront = defineStep({
     });
   },
 });
-
-const END = 'overlap-end';
 
 /** The waist parted where the other front ends on it; in one where that is at its own end. */
 function cutWaistAt(waist: Edge, overlap: number): readonly Edge[] {
@@ -143,7 +141,7 @@ function wrap(front: Piece, wished: number): Piece {
     if (edge.name !== 'centre') return [edge];
     return [
       { name: OVERLAP, kind: 'attach', path: overlap },
-      { name: END, kind: 'free', path: linePath(end, top) },
+      { name: OVERLAP_END, kind: 'free', path: linePath(end, top) },
     ];
   });
   return {
