@@ -105,6 +105,16 @@ export const LIBRARY: readonly LibraryDress[] = [
     step('pleated-skirt', { style: 'knife' }),
     step('lining'),
   ),
+  dress(
+    'snowdrop',
+    step('neckline'),
+    step('puff-sleeve', { places: 'both' }),
+    step('back-zip'),
+    step('tiered-skirt', { tiers: 3 }),
+    step('net-overskirt'),
+    step('lining'),
+    step('flat-collar', { shape: 'rounded' }),
+  ),
 ];
 
 export const findDress = (id: string): LibraryDress | undefined => LIBRARY.find((dress) => dress.id === id);

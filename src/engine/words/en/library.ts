@@ -22,4 +22,6 @@ export const library = {
   'dress.heron.about': 'Straight wide shoulders, a full circle shorter in front, a bow behind.',
   'dress.marigold': 'Marigold',
   'dress.marigold.about': 'A dropped waist, set-in sleeves and knife pleats.',
+  'dress.snowdrop': 'Snowdrop',
+  'dress.snowdrop.about': 'Net over three tiers, puff sleeves and a flat collar.',
 } as const;
