@@ -49,10 +49,9 @@ export const addNotch = defineStep({
     'draw.mark': 'Mark a notch {at} from the start of "{edge}", measured along it.',
   },
   apply: ({ garment, bench }, { piece: id, edge, share, further, style, alsoOnSeam }) => {
-    const on = ownPlace(garment, id, edge, share, further);
+    const on = ownPlace(garment, bench, [id, edge], share, further);
     if (!on.ok) return on;
-    const { piece, length } = on.found;
-    const at = bench.rounded(on.found.at);
+    const { piece, length, at } = on.found;
     if (at <= 0 || at >= length) return cannot('add-notch.corner', { edge, piece: piece.title });
     const match = freeName(
       garment.pieces.flatMap(({ notches }) => notches.map((notch) => notch.match)),

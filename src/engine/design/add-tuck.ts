@@ -54,7 +54,7 @@ export const addTuck = defineStep({
     'draw.fold': 'Fold the tuck before you cut the edges, so that they run on across it.',
   },
   apply: ({ garment, bench }, values) => {
-    const level = ownLine(garment, values);
+    const level = ownLine(garment, bench, values);
     if (!level.ok) return level;
     const { piece, from, to, path } = level.found;
     if (from.at <= 0 || from.at >= from.length || to.at <= 0 || to.at >= to.length)

@@ -1,3 +1,4 @@
+import type { Bench } from '../construct/index.ts';
 import {
   add,
   between,
@@ -44,10 +45,10 @@ const CLEAR_OF_ENDS = 0.5;
  * The line across a piece between two places of different edges; `bow` is how far its middle is pushed out of the
  * straight, mm, to the left hand of who walks it. Refuses one that does not lie on the piece all the way.
  */
-export function ownLine(garment: Garment, ends: LineEnds, bow = 0): Found<OwnLine> {
-  const from = ownPlace(garment, ends.piece, ends.from, ends.fromShare);
+export function ownLine(garment: Garment, bench: Bench, ends: LineEnds, bow = 0): Found<OwnLine> {
+  const from = ownPlace(garment, bench, [ends.piece, ends.from], ends.fromShare);
   if (!from.ok) return from;
-  const to = ownPlace(garment, ends.piece, ends.to, ends.toShare);
+  const to = ownPlace(garment, bench, [ends.piece, ends.to], ends.toShare);
   if (!to.ok) return to;
   const { piece } = from.found;
   const [a, b] = [from.found.point, to.found.point];

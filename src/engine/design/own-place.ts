@@ -1,3 +1,4 @@
+import type { Bench } from '../construct/index.ts';
 import {
   cross,
   direction,
@@ -74,18 +75,18 @@ export interface OwnPlace extends OwnEdge {
 /** Nearer to a corner than this, a place is the corner itself, mm: what is left beside it could not be sewn. */
 const CORNER = 5;
 
-/** The place at a share of an edge, and this much (mm) further on. */
+/** The place at a share of an edge, and this much (mm) further on, rounded as the bench rounds. */
 export function ownPlace(
   garment: Garment,
-  id: PieceId,
-  name: EdgeName,
+  bench: Bench,
+  [id, name]: readonly [PieceId, EdgeName],
   share: number,
   further = 0,
 ): Found<OwnPlace> {
   const on = ownEdge(garment, id, name);
   if (!on.ok) return on;
   const { piece, edge, length } = on.found;
-  const wished = share * length + further;
+  const wished = bench.rounded(share * length + further);
   if (wished > length + CORNER)
     return refused('own.beyond-edge', {
       piece: piece.title,

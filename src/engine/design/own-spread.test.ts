@@ -1,7 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { dressOf, pieceNamed, tryDress } from '../../../tests/dress-of.ts';
 import { AGES, faults, leftOut, type Steps } from '../../../tests/own-changes.ts';
-import { angleBetween, outlineArea, pathAt, pathLength } from '../geometry/index.ts';
+import {
+  angleBetween,
+  outlineArea,
+  pathAt,
+  pathEndTangent,
+  pathLength,
+  pathStartTangent,
+} from '../geometry/index.ts';
 import { edgeLength, edgeOf, outlineOf, type Piece } from '../piece/index.ts';
 
 const made = (ageMonths: number, steps: Steps) => {
@@ -50,6 +57,21 @@ describe('slash and spread', () => {
     const before = made(60, ['circle-skirt']);
     const [is, was] = [pieceNamed(dress, 'skirt-front'), pieceNamed(before, 'skirt-front')];
     expect(edgeLength(is, 'centre') - edgeLength(was, 'centre')).toBeCloseTo(40, 6);
+  });
+
+  it('draws a curve out as a whole: it stays smooth and meets its corners as before', () => {
+    for (const ageMonths of AGES) {
+      const given = { to: 'neckline', way: 'parallel', by: '15 mm' };
+      const [before, after] = [made(ageMonths, []), made(ageMonths, [['slash-and-spread', given]])].map(
+        (dress) => pieceNamed(dress, 'front'),
+      );
+      if (before === undefined || after === undefined) throw new Error('There are two fronts.');
+      expect(sharpestTurn(after, 'neckline')).toBeLessThan(5);
+      for (const tangent of [pathStartTangent, pathEndTangent]) {
+        const [was, is] = [before, after].map((piece) => tangent(edgeOf(piece, 'neckline').path));
+        expect(is).toEqual({ x: expect.closeTo(was?.x ?? 0, 9), y: expect.closeTo(was?.y ?? 0, 9) });
+      }
+    }
   });
 
   it('leaves the seam to be told, or gathers the wider edge to it', () => {

@@ -60,7 +60,7 @@ export const slashAndSpread = defineStep({
     'draw.again': 'Draw the edges again across the opening, so that they run on smoothly.',
   },
   apply: ({ garment, bench }, values) => {
-    const drawn = ownLine(garment, values);
+    const drawn = ownLine(garment, bench, values);
     if (!drawn.ok) return drawn;
     const { piece, from, to } = drawn.found;
     const isInside = ({ at, length }: typeof from): boolean => at > 0 && at < length;

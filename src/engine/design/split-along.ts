@@ -73,7 +73,7 @@ export const splitAlong = defineStep({
   },
   apply: ({ garment, bench }, values) => {
     const bow = bench.rounded(values.bow);
-    const drawn = ownLine(garment, values, values.bows === 'left' ? bow : -bow);
+    const drawn = ownLine(garment, bench, values, values.bows === 'left' ? bow : -bow);
     if (!drawn.ok) return drawn;
     const { piece } = drawn.found;
     // What keeps the fold keeps the name: the line is walked so that the fold lies in the part that is left.

@@ -1,15 +1,13 @@
 import {
+  cross,
   curveBetween,
   curveOfLength,
   direction,
   distance,
   dot,
-  linePath,
   type Outline,
   outward,
   type Path,
-  type Point,
-  pathAt,
   pathEnd,
   pathEndTangent,
   pathJoin,
@@ -22,11 +20,13 @@ import {
   pathStartTangent,
   pathTranslate,
   scale,
+  subtract,
   type Vector,
 } from '../geometry/index.ts';
 import type { Edge, Marking, Piece } from '../piece/index.ts';
 import { markingsApart, type OwnLine } from './own-line.ts';
 import type { OwnPlace } from './own-place.ts';
+import { pullEnd } from './pull-end.ts';
 
 /** An edge that a slash opens: what lies before the opening and what lies beyond it, as the outline is walked. */
 export interface OpenedEdge {
@@ -129,14 +129,19 @@ function runOutline(piece: Piece, { from, to, path }: OwnLine, first: number, la
 
 /** How far beside an opening an edge is drawn again, mm. */
 const BLEND = 25;
+/** Parts that run on into each other closer than this are not turned, radians. */
+const NOT_TURNED = 1e-6;
 
 /**
- * The edge drawn across its opening, so that both parts run into it smoothly. Where nothing has opened, at a hinge,
- * it keeps its length; a fold is drawn straight.
+ * The edge drawn across its opening, so that it runs on smoothly. Where its parts only lie apart, the whole edge is
+ * drawn out; where one is turned, the edge is drawn again beside the opening; at a hinge it keeps its length.
  */
 export function bridged({ edge, before, beyond }: OpenedEdge): Path {
-  const [start, end] = [pathStart(before), pathEnd(beyond)];
-  if (edge.kind === 'fold' || isStraight(before, beyond)) return linePath(start, end);
+  const [arriving, leaving] = [pathEndTangent(before), pathStartTangent(beyond)];
+  if (Math.abs(cross(arriving, leaving)) < NOT_TURNED) {
+    const drawn = pullEnd(edge.path, 'start', subtract(pathStart(before), pathStart(edge.path)));
+    return pullEnd(drawn, 'end', subtract(pathEnd(beyond), pathEnd(edge.path)));
+  }
   const gap = distance(pathEnd(before), pathStart(beyond));
   const [lengthA, lengthB] = [pathLength(before), pathLength(beyond)];
   const reach = Math.min(Math.max(BLEND, gap), lengthA * 0.6, lengthB * 0.6);
@@ -145,14 +150,4 @@ export function bridged({ edge, before, beyond }: OpenedEdge): Path {
   const across = curveBetween(pathEnd(head), pathEndTangent(head), pathStart(tail), pathStartTangent(tail));
   const middle = gap < 1e-6 ? (curveOfLength(across, 2 * reach) ?? across) : across;
   return pathJoin(head, middle, tail);
-}
-
-/** True where both parts and the opening between them lie on one straight line. */
-function isStraight(before: Path, beyond: Path): boolean {
-  const [start, end] = [pathStart(before), pathEnd(beyond)];
-  const on: readonly Point[] = [before, beyond].flatMap((path) =>
-    [0, 0.5, 1].map((t) => pathAt(path, t * pathLength(path)).point),
-  );
-  const way = direction(start, end);
-  return on.every((p) => Math.abs((p.x - start.x) * way.y - (p.y - start.y) * way.x) < 1e-3);
 }
