@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { makeCutPieces } from '../../src/engine/cut/index.ts';
 import { pathStart } from '../../src/engine/geometry/index.ts';
 import { edgeLength } from '../../src/engine/piece/index.ts';
 import { dressOf, pieceNamed, type Wish } from '../dress-of.ts';
@@ -34,5 +35,22 @@ describe('growth tucks against published sums', () => {
     // The second stitching, less what the first tuck has taken, and less its own depth: where its fold hangs.
     expect((stitching[2] ?? 0) - 1 - 0.5 - (stitching[0] ?? 0)).toBeCloseTo(1, 9);
     expect(highFold).toBeCloseTo(7.5, 9);
+  });
+});
+
+describe('growth hems against published depths', () => {
+  const LABEL = { title: '', cutting: '', child: '', size: '', date: '' };
+  const hem = (...steps: NonNullable<Wish['steps']>): number | undefined =>
+    makeCutPieces(dressOf({ ageMonths: 120, steps }), { label: () => LABEL }).find(
+      (cut) => cut.piece.id === 'skirt-front',
+    )?.allowances.hem;
+
+  it('4 in on a straight gathered skirt, 5 in where it is asked for (3-5 in, the same page)', () => {
+    expect((hem('gathered-skirt', 'growth-hem') ?? 0) / 25.4).toBeCloseTo(4, 9);
+    expect((hem('gathered-skirt', ['growth-hem', { hemDepth: '5 in' }]) ?? 0) / 25.4).toBeCloseTo(5, 9);
+  });
+
+  it('1 1/2 in on a flared skirt (T. Johnson, It is Fun to Sew)', () => {
+    expect((hem('a-line-skirt') ?? 0) / 25.4).toBeCloseTo(1.5, 9);
   });
 });

@@ -1,5 +1,6 @@
 import { pathBounds } from '../geometry/index.ts';
 import { skirtDepth } from '../piece/index.ts';
+import { naturalWaist } from './body-level.ts';
 import { type Level, tell } from './check.ts';
 import { bodiceOf, edgesOfKind, girthOf, type Look, placeOf, type Rule } from './look.ts';
 import { SLACK } from './tolerance.ts';
@@ -13,9 +14,6 @@ const AT_KNEE = 1.2;
 const AT_FLOOR = 2.3;
 /** The hips lie about this share of the way from the waist down to the knee (our own measure of it). */
 const HIP_DOWN = 0.4;
-
-/** Drafts set the nape this far below the neck points, mm ("sixth of the neck": back neck depth 1.5 cm). */
-const NAPE_BELOW_NECK_POINT = 15;
 
 /**
  * The hem of the skirt is wide enough to walk in. What is needed grows from the hips themselves to 1.2 times at the
@@ -55,8 +53,7 @@ function hemHeight(look: Look): number | null {
   const depth = skirtDepth(look.garment);
   if (waist.length === 0 || depth === null) return null;
   const seam = Math.max(...waist.map(({ edge }) => pathBounds(edge.path).maxY));
-  const { values } = look.body;
-  return values.waistHeight.mm + NAPE_BELOW_NECK_POINT + values.backNeckToWaist.mm - seam - depth;
+  return look.body.values.waistHeight.mm + naturalWaist(look.body) - seam - depth;
 }
 
 /** How many times the hips a hem must measure that hangs this high above the floor. */

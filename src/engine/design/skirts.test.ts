@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { faultsOf } from '../../../tests/dress-faults.ts';
 import { dressOf, pieceNamed, refusalOf, type Wish } from '../../../tests/dress-of.ts';
-import { makeCutPieces } from '../cut/index.ts';
 import { edgeLength, edgeOf, type Garment, skirtDepth } from '../piece/index.ts';
 
 const AGES = [6, 36, 84, 144];
@@ -239,12 +238,6 @@ describe('growth hem', () => {
     expect(own).toEqual(['skirt-tier-3-front hem', 'skirt-tier-3-back hem']);
   });
 
-  it('is cut on: the cutting line lies so far below the hem', () => {
-    const dress = dressOf({ steps: ['gathered-skirt', ['growth-hem', { hemDepth: '5 in' }]] });
-    const cut = makeCutPieces(dress, { label: () => LABEL }).find((c) => c.piece.id === 'skirt-front');
-    expect(cut?.allowances.hem).toBeCloseTo(127, 9);
-  });
-
   it('refuses a curved hem and a hem deeper than 5 in', () => {
     expect(refusalOf({ steps: ['circle-skirt', 'growth-hem'] })).toBe('growth-hem.no-straight-hem');
     expect(refusalOf({ steps: ['gathered-skirt', ['growth-hem', { hemDepth: '6 in' }]] })).toBe(
@@ -252,8 +245,6 @@ describe('growth hem', () => {
     );
   });
 });
-
-const LABEL = { title: '', cutting: '', child: '', size: '', date: '' };
 
 describe('growth tucks', () => {
   it('leave the finished skirt as long as it was, and every seam agreeing', () => {
