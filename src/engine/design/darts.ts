@@ -73,7 +73,7 @@ function waistEdgeAt(piece: Piece, x: number): Edge {
 }
 
 /** How far down the waist lies at this distance from the centre line; it runs inward all the way. */
-export function levelAt(waist: Edge, x: number): number {
+function levelAt(waist: Edge, x: number): number {
   let [low, high] = [0, pathLength(waist.path)];
   let at: Point = pathStart(waist.path);
   for (let i = 0; i < 50; i++) {
