@@ -63,3 +63,14 @@ describe('buttonholes', () => {
     expect(hole.fromNeck).toBeCloseTo(18, 6);
   });
 });
+
+describe('covered buttons', () => {
+  it('a disc is cut twice as wide as its button, nothing added (common practice, no source)', () => {
+    const dress = dressOf({ steps: [['covered-buttons', { diameter: '14 mm' }]] });
+    const cut = makeCutPieces(dress, { label: () => LABEL }).find(({ piece }) => piece.id === 'button-cover');
+    if (cut === undefined) throw new Error('The cover must be cut.');
+    const { minX, maxX, minY, maxY } = pathBounds(cut.cuttingLine);
+    expect(maxX - minX).toBeCloseTo(28, 3);
+    expect(maxY - minY).toBeCloseTo(28, 3);
+  });
+});

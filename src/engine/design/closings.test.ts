@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { dressOf, pieceNamed, refusalOf, type Wish } from '../../../tests/dress-of.ts';
-import { completeBody } from '../body/index.ts';
-import { type Check, checkGarment } from '../check/index.ts';
+import { checksOf } from '../../../tests/faults-of.ts';
 import { pathBounds, pathEnd, pathLength, pathStart } from '../geometry/index.ts';
-import { edgeLength, edgeOf, edgeStart, type Garment, outlineOf, type Piece } from '../piece/index.ts';
+import { edgeLength, edgeOf, edgeStart, outlineOf, type Piece } from '../piece/index.ts';
 
 const CLOSINGS = [
   ['back-zip', { way: 'lapped' }],
@@ -12,13 +11,6 @@ const CLOSINGS = [
   ['back-ties', { tied: 'both' }],
   ['shoulder-studs', {}],
 ] as const;
-
-function checksOf(garment: Garment, ageMonths = 60): readonly Check[] {
-  const completed = completeBody({ ageMonths, measured: {} });
-  if (!completed.ok) throw new Error('The middle girl is a body.');
-  const bounds = { chestEase: [20, 160], waistEase: [20, 110] } as const;
-  return checkGarment({ garment, body: completed.body, bounds });
-}
 
 const marksOf = (piece: Piece, kind: string) => piece.markings.filter((mark) => mark.kind === kind);
 
@@ -32,7 +24,7 @@ describe('closings of every kind', () => {
   for (const [step, given] of CLOSINGS) {
     it(`${step}: seams, notches and outlines hold with yokes, sleeves, skirts and linings`, () => {
       for (const steps of SURROUNDINGS) {
-        const checks = checksOf(dressOf({ steps: [...steps, [step, given]] }));
+        const checks = checksOf({ steps: [...steps, [step, given]] });
         const wrong = checks.filter(
           ({ code, level }) =>
             ['outline-closed', 'outline-simple', 'seam-lengths', 'notches-meet', 'lining-fits'].includes(
@@ -50,14 +42,11 @@ describe('closings of every kind', () => {
     });
 
     it(`${step}: the head and the waist are judged with it`, () => {
-      const codes = (garment: Garment) =>
-        checksOf(garment)
+      const codes = (steps: NonNullable<Wish['steps']>) =>
+        checksOf({ steps })
           .filter(({ code }) => code === 'head-passes' || code === 'closing-long-enough')
           .map(({ say }) => say.key);
-      const [open, closed] = [
-        codes(dressOf({ steps: [[step, given], 'gathered-skirt'] })),
-        codes(dressOf({ steps: ['gathered-skirt'] })),
-      ];
+      const [open, closed] = [codes([[step, given], 'gathered-skirt']), codes(['gathered-skirt'])];
       expect(open[0]).toBe('check.head-passes.open.ok');
       expect(closed[0]).toBe('check.head-passes.closed.stop');
       expect(open[1]).toBe(step === 'shoulder-studs' ? closed[1] : 'check.closing-long-enough.ok');
@@ -67,8 +56,9 @@ describe('closings of every kind', () => {
 
 describe('back buttons', () => {
   const given = { diameter: '12 mm', belowWaist: '100 mm', buttonSpacing: '50 mm' };
-  const plain = dressOf({ steps: ['yoke', 'back-ties'] });
-  const dress = dressOf({ steps: ['yoke', ['back-buttons', given]] });
+  const PLAIN: NonNullable<Wish['steps']> = ['yoke', 'back-ties'];
+  const BUTTONED: NonNullable<Wish['steps']> = ['yoke', ['back-buttons', given]];
+  const [plain, dress] = [dressOf({ steps: PLAIN }), dressOf({ steps: BUTTONED })];
 
   it('run past the centre line by the button, at neck and waist alike, through yoke and rest', () => {
     for (const id of ['back', 'back-yoke']) {
@@ -88,11 +78,10 @@ describe('back buttons', () => {
 
   it('the stand does not count as ease, nor as neckline', () => {
     for (const code of ['waist-ease', 'chest-ease', 'neck-clears']) {
-      const [before, after] = [plain, dress].map(
-        (garment) => checksOf(garment).find((check) => check.code === code)?.measured,
+      const [before, after] = [PLAIN, BUTTONED].map(
+        (steps) => checksOf({ steps }).find((check) => check.code === code)?.measured,
       );
-      const mm = (measured: Check['measured'] | undefined) =>
-        measured && 'mm' in measured ? measured.mm : Number.NaN;
+      const mm = (measured: typeof before) => (measured && 'mm' in measured ? measured.mm : Number.NaN);
       expect(mm(after), code).toBeCloseTo(mm(before), 4);
     }
   });
@@ -166,7 +155,8 @@ describe('back ties', () => {
 
 describe('shoulder studs', () => {
   it('open both shoulders and leave the back and the skirt closed', () => {
-    const dress = dressOf({ ageMonths: 9, steps: ['gathered-skirt', 'shoulder-studs'] });
+    const wish: Wish = { ageMonths: 9, steps: ['gathered-skirt', 'shoulder-studs'] };
+    const dress = dressOf(wish);
     expect(dress.seams.filter(({ name }) => name === 'shoulder')).toEqual([]);
     expect(pieceNamed(dress, 'back').cutting.as).toBe('fold');
     expect(edgeOf(pieceNamed(dress, 'skirt-back'), 'left').kind).not.toBe('closing');
@@ -174,7 +164,7 @@ describe('shoulder studs', () => {
     expect(edgeLength(pieceNamed(dress, 'shoulder-strip'), 'lower')).toBeCloseTo(shoulder, 6);
     const neckline =
       2 * ['front', 'back'].reduce((s, id) => s + edgeLength(pieceNamed(dress, id), 'neckline'), 0);
-    const head = checksOf(dress, 9).find(({ code }) => code === 'head-passes');
+    const head = checksOf(wish).find(({ code }) => code === 'head-passes');
     expect(head?.measured).toEqual({ mm: expect.closeTo(neckline + 4 * shoulder, 4) });
   });
 
