@@ -38,7 +38,7 @@ function hasItsEdge(step: string, steps: readonly ChosenStep[]): boolean {
   if (ROUND_THE_NECK.includes(step)) return steps.every((other) => other.step !== 'shoulder-studs');
   if (step === 'edge-strip') return hasOpenArm(steps);
   if (step === 'sleeve-extension') return hasOpenArm(steps) && has('drop-shoulder');
-  if (step === 'sleeve-band') return has('set-in-sleeve') || has('puff-sleeve') || has('cap-sleeve');
+  if (step === 'sleeve-band') return has('set-in-sleeve');
   // A keyhole needs more room than most yokes have.
   if (step === 'keyhole-back') return steps.every((other) => other.step !== 'yoke');
   if (!ROUND_THE_ARM.includes(step)) return true;
@@ -109,7 +109,10 @@ function randomValue(
     case 'count':
       return fc.integer({ min: 3, max: 5 });
     case 'ratio':
-      return fc.double({ min: 1.3, max: 2.9, noNaN: true });
+      return fc.double({
+        ...(name === 'fullness' ? { min: 1.5, max: 2 } : { min: 1.3, max: 2.9 }),
+        noNaN: true,
+      });
     case 'length': {
       const [min, max] = TRIED[name] ?? [0, 100];
       return fc.integer({ min, max }).map((mm) => `${mm} mm`);
