@@ -78,7 +78,7 @@ export const petticoat = defineStep({
     yokeDepth: 'Depth of the yoke',
     'no-waist': 'The bodice has no waist seam to sew a petticoat to.',
     'too-short':
-      'Only {net} would be left for the net; it needs {least}. Make the yoke lower, the petticoat longer, or gather it to the waist.',
+      'Only {net} would be left for the net; it needs {least}. Make the yoke shallower, the petticoat longer, or gather it to the waist.',
     'piece.yoke-front': 'Petticoat yoke front',
     'piece.yoke-back': 'Petticoat yoke back',
     'piece.front': 'Petticoat front',
