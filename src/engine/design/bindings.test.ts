@@ -1,20 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { dressOf, pieceNamed, refusalOf, type Wish } from '../../../tests/dress-of.ts';
 import { faultsOf } from '../../../tests/faults-of.ts';
-import { makeCutPieces } from '../cut/index.ts';
-import { pathBounds } from '../geometry/index.ts';
-import { edgeLength, type Garment } from '../piece/index.ts';
+import { edgeLength } from '../piece/index.ts';
 
 const AGES = [6, 12, 24, 48, 84, 120, 144];
-const label = () => ({ title: 'Strip', cutting: 'Cut 1', child: 'Child', size: '', date: '' });
-
-function cutWidth(garment: Garment, id: string): number {
-  const cut = makeCutPieces(garment, { label }).find(({ piece }) => piece.id === id);
-  if (cut === undefined) throw new Error(`No piece ${id}`);
-  const { minY, maxY } = pathBounds(cut.cuttingLine);
-  return maxY - minY;
-}
-
 describe('a neck binding', () => {
   it('is as long as the neck, at every age and for every shape', () => {
     for (const ageMonths of AGES) {
@@ -31,16 +20,6 @@ describe('a neck binding', () => {
       0,
     );
     expect(edgeLength(pieceNamed(dress, 'neck-binding'), 'upper')).toBeCloseTo(neck, 9);
-  });
-
-  it('is cut 3 to 3.5 cm wide for 8 to 10 mm finished, with the allowance of the neck', () => {
-    for (const [finished, width] of [
-      ['8 mm', 30],
-      ['10 mm', 34],
-    ] as const) {
-      const dress = dressOf({ steps: [['neck-binding', { finishedWidth: finished }]] });
-      expect(cutWidth(dress, 'neck-binding')).toBeCloseTo(width, 6);
-    }
   });
 
   it('is cut on the bias', () => {

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { dressOf, pieceNamed, refusalOf, tryDress, type Wish } from '../../../tests/dress-of.ts';
 import { faultsOf } from '../../../tests/faults-of.ts';
-import { makeCutPieces } from '../cut/index.ts';
 import { distance, pathAt, pathEnd, pathLength, pathNearest, pathStart } from '../geometry/index.ts';
 import { edgeEnd, edgeLength, edgeOf, edgeStart, type Piece } from '../piece/index.ts';
 
@@ -80,13 +79,6 @@ describe('a flat collar', () => {
   it('ends at the centre line where a stand for buttons runs past it', () => {
     const [zip, buttons] = [collarOf(['back-zip', 'flat-collar']), collarOf(['back-buttons', 'flat-collar'])];
     expect(edgeLength(buttons, 'neck')).toBeCloseTo(edgeLength(zip, 'neck'), 4);
-  });
-
-  it('takes the allowance of the neck that it is sewn to', () => {
-    const label = () => ({ title: 'Collar', cutting: 'Cut 2', child: 'Child', size: '', date: '' });
-    const cut = makeCutPieces(dressOf({ steps: ['flat-collar'] }), { label });
-    const of = (id: string) => cut.find(({ piece }) => piece.id === id)?.allowances;
-    expect(of('collar')?.neck).toBe(of('front')?.neckline);
   });
 
   it('is refused on shoulders that open', () => {

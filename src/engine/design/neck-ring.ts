@@ -1,7 +1,7 @@
 import type { Half } from '../block/index.ts';
 import { type Path, pathBounds, pathStart } from '../geometry/index.ts';
 import { edgeLength, edgeOf, type Garment, pieceOf, type Seam, type SeamEdge } from '../piece/index.ts';
-import { bodicePieces, HALVES } from './bodice.ts';
+import { bodicePieces } from './bodice.ts';
 
 /** The neck of one half, edge by edge from the centre to the shoulder; pieces cut from one half share its coordinates. */
 export const halfNeck = (garment: Garment, half: Half): readonly SeamEdge[] =>
@@ -24,11 +24,9 @@ export function neckRing(garment: Garment): readonly SeamEdge[] {
   return [...once, ...backwards(once)];
 }
 
-/** Length of half the neck, or of one half's part of it, mm. */
-export const neckLength = (garment: Garment, halves: readonly Half[] = HALVES): number =>
-  halves
-    .flatMap((half) => halfNeck(garment, half))
-    .reduce((sum, { piece, edge }) => sum + edgeLength(pieceOf(garment, piece), edge), 0);
+/** Length of half the neck, front and back together, with a stand for buttons, mm. */
+export const neckLength = (garment: Garment): number =>
+  neckSide(garment).reduce((sum, { piece, edge }) => sum + edgeLength(pieceOf(garment, piece), edge), 0);
 
 const backwards = (side: readonly SeamEdge[]): readonly SeamEdge[] =>
   side.map((edge) => ({ ...edge, reversed: edge.reversed !== true })).toReversed();

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { dressOf, pieceNamed } from '../../../tests/dress-of.ts';
-import { completeBody } from '../body/index.ts';
-import { checkGarment } from '../check/index.ts';
+import { checksOf } from '../../../tests/faults-of.ts';
 import {
   angleBetween,
   outlineSelfCrossings,
@@ -17,15 +16,10 @@ const degrees = (radians: number): number => (radians * 180) / Math.PI;
 const neckOf = (shape: string, id = 'front', ageMonths = 60) =>
   pieceNamed(dressOf({ ageMonths, steps: [['neckline', { shape }]] }), id);
 
-const cornerFindings = (shape: string, ageMonths: number) => {
-  const completed = completeBody({ ageMonths, measured: {} });
-  if (!completed.ok) throw new Error('A middle child is plausible.');
-  return checkGarment({
-    garment: dressOf({ ageMonths, steps: [['neckline', { shape }]] }),
-    body: completed.body,
-    bounds: { chestEase: [20, 160], waistEase: [20, 110] },
-  }).filter((check) => check.code === 'corners-run-smooth');
-};
+const cornerFindings = (shape: string, ageMonths: number) =>
+  checksOf({ ageMonths, steps: [['neckline', { shape }]] }).filter(
+    (check) => check.code === 'corners-run-smooth',
+  );
 
 describe('a sweetheart neck', () => {
   it('makes a deliberate point at the centre front and no other fault, at every age', () => {
