@@ -15,10 +15,11 @@ export function widthAtLevel(piece: Piece, y: number, upTo: number): number {
     })
     .sort((a, b) => a - b)
     .filter((x, i, all) => x - (all[i - 1] ?? Number.NEGATIVE_INFINITY) > SAME);
+  // What lies beyond the centre wraps over the other half, unless the piece is cut whole for both.
+  const inner = piece.cutting.as === 'single' ? -upTo : 0;
   let width = 0;
   for (let i = 0; i + 1 < xs.length; i += 2) {
-    // What lies beyond the centre wraps over the other half.
-    const [from, to] = [Math.max(xs[i] ?? 0, 0), xs[i + 1] ?? 0];
+    const [from, to] = [Math.max(xs[i] ?? 0, inner), xs[i + 1] ?? 0];
     width += Math.max(Math.min(to, upTo + SAME) - from, 0);
   }
   return width;

@@ -12,7 +12,11 @@ export interface Underarm {
 
 /** The underarm of the front and of the back: where the side seams of the outer bodice begin. */
 export function underarms(look: Look): readonly Underarm[] {
-  return seamsNamed(look, 'side').flatMap((seam) => [seam.a, seam.b].flatMap((side) => topOf(look, side)));
+  const all = seamsNamed(look, 'side').flatMap((seam) =>
+    [seam.a, seam.b].flatMap((side) => topOf(look, side)),
+  );
+  // A front that is cut whole has a seam on either side of the body.
+  return all.filter((underarm, i) => all.findIndex(({ piece }) => piece === underarm.piece) === i);
 }
 
 function topOf(look: Look, side: readonly SeamEdge[]): Underarm[] {

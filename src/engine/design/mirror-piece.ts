@@ -110,6 +110,19 @@ function sewOpened(garment: Garment, { piece, other }: Opened): Garment {
     edge: other.get(use.edge) ?? use.edge,
     reversed: use.reversed !== true,
   });
+  // Where a seam reached the fold there is no corner any more: it runs on into the other half.
+  const [first, last] = [piece.edges[0]?.name, piece.edges[other.size - 1]?.name];
+  const atFold = (use: SeamEdge | undefined, end: 'start' | 'end'): boolean => {
+    if (use === undefined || use.piece !== piece.id) return false;
+    const walkedOn = (end === 'end') !== (use.reversed === true);
+    const [mine, its] = walkedOn ? [last, first] : [first, last];
+    return use.edge === mine || (its !== undefined && use.edge === other.get(its));
+  };
+  const overTheFold = (seam: Seam): Seam => ({
+    ...seam,
+    smoothStart: seam.smoothStart && !atFold(seam.a[0], 'start') && !atFold(seam.b[0], 'start'),
+    smoothEnd: seam.smoothEnd && !atFold(seam.a.at(-1), 'end') && !atFold(seam.b.at(-1), 'end'),
+  });
   const seams = garment.seams.flatMap((seam): readonly Seam[] => {
     const uses = [...seam.a, ...seam.b];
     if (!uses.some(isHalf)) return [seam];
@@ -118,7 +131,7 @@ function sewOpened(garment: Garment, { piece, other }: Opened): Garment {
       const share = (use: SeamEdge): SeamEdge => ({ ...use, times: times / 2 });
       const first = withSides(seam, (side) => side.map(share));
       const second = withSides(seam, (side) => side.map((use) => share(isHalf(use) ? turned(use) : use)));
-      return [halved(first), { ...halved(second), id: freeName(ids, `${seam.id}-other`) }];
+      return [halved(first), { ...halved(second), id: freeName(ids, `${seam.id}-other`) }].map(overTheFold);
     }
     return [withSides(seam, (side) => ringSide(side, isHalf, turned))];
   });

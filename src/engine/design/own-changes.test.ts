@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { dressOf, pieceNamed, tryDress } from '../../../tests/dress-of.ts';
-import { AGES, faults, leftOut, type Steps } from '../../../tests/own-changes.ts';
-import { makeCutPieces } from '../cut/index.ts';
+import { AGES, allowancesOf, faults, findings, leftOut, type Steps } from '../../../tests/own-changes.ts';
 import {
   distance,
   midpoint,
@@ -116,11 +115,8 @@ describe('bend a curve', () => {
 describe('allowance of one edge', () => {
   it('goes round the cut piece at that edge only', () => {
     const dress = dressOf({ steps: [['change-edge-allowance', { edge: 'side', allowance: '17 mm' }]] });
-    const label = () => ({ title: '', cutting: '', child: '', size: '', date: '' });
-    const cut = makeCutPieces(dress, { label });
-    const of = (id: string) => cut.find(({ piece }) => piece.id === id)?.allowances ?? {};
-    expect(of('front')).toMatchObject({ side: 17, shoulder: 10 });
-    expect(of('back')).toMatchObject({ side: 25 });
+    expect(allowancesOf(dress, 'front')).toMatchObject({ side: 17, shoulder: 10 });
+    expect(allowancesOf(dress, 'back')).toMatchObject({ side: 25 });
     expect(leftOut([['change-edge-allowance', { edge: 'centre' }]])).toContain('fold');
   });
 });
@@ -299,6 +295,7 @@ describe('open a piece out', () => {
         expect(area(whole)).toBeCloseTo(2 * area(half), 3);
         expect(pieceNamed(whole, piece).cutting).toEqual({ as: 'single', copies: 1 });
         expect(faults(whole, ageMonths), `${ageMonths} ${piece}`).toEqual([]);
+        expect(findings(whole, ageMonths)).toEqual(findings(half, ageMonths));
       }
   });
 
