@@ -6,7 +6,6 @@ import {
   type Path,
   type Point,
   pathAt,
-  pathBounds,
   pathCrossings,
   pathEnd,
   pathJoin,
@@ -124,12 +123,14 @@ export const princessLine = defineStep({
       );
       const width = bench.rounded(values.shaping);
       const tip = bench.rounded(values.tip);
+      const up = bench.rounded(values.up);
+      const middle = bench.rounded(edgeEnd(piece, 'side').x * MIDDLE);
       const dart: WaistDart = {
-        middle: bench.rounded(edgeEnd(piece, 'side').x * MIDDLE),
+        middle,
         width,
-        tipLevel: tipLevel(piece, edgeStart(piece, 'side').y + tip),
+        tipLevel: tipLevel(piece, middle, edgeStart(piece, 'side').y + tip, up),
       };
-      const parted = partHalf(dress, half, dart, bench.rounded(values.up));
+      const parted = partHalf(dress, half, dart, up);
       if (!('garment' in parted)) return cannot(parted.refused);
       if (findEdge(piece, dartLeg(1, 'outer')) === undefined)
         bench.tell('princess-line.draw.shaping', {
@@ -146,11 +147,12 @@ export const princessLine = defineStep({
   },
 });
 
-/** As wished, but clear of a yoke line above and of the waist below. */
-function tipLevel(piece: Piece, wished: number): number {
-  const yoke = findEdge(piece, 'yoke-line');
-  const lowest = yoke === undefined ? wished : pathBounds(yoke.path).maxY + SHORTEST_LEG;
-  return Math.min(Math.max(wished, lowest), edgeEnd(piece, 'side').y - SHORTEST_LEG);
+/** As wished, but clear of where the seam ends above, and of the waist below. */
+function tipLevel(piece: Piece, middle: number, wished: number, up: number): number {
+  const foot = edgeEnd(piece, 'side').y;
+  const end = endOfLine(piece, { x: middle, y: foot }, up);
+  const lowest = end === null ? wished : pathAt(edgeOf(piece, end.edge).path, end.at).point.y + SHORTEST_LEG;
+  return Math.min(Math.max(wished, lowest), foot - SHORTEST_LEG);
 }
 
 type Parted = { readonly garment: Garment; readonly lines: readonly Path[] };
@@ -170,7 +172,7 @@ function partHalf(
   if (end === null) return { refused: 'princess-line.no-armhole' };
   const at = pathAt(edgeOf(shaped, end.edge).path, end.at);
   const line = curveBetween(tip, UP, at.point, outward(at.tangent));
-  if (at.point.y > tip.y - SHORTEST_LEG || crossesOutline(shaped, line))
+  if (at.point.y > tip.y - SHORTEST_LEG + 0.01 || crossesOutline(shaped, line))
     return { refused: 'princess-line.no-room' };
   const split = splitPiece(shaped, { edge: dartLeg(1, 'inner'), at: 0 }, end, line, LINE, {
     id: `${half}-side`,
