@@ -1,10 +1,12 @@
 import type { Half } from '../block/index.ts';
 import type { Bench } from '../construct/index.ts';
 import {
+  linePath,
   midpoint,
   offsetOutline,
   outlineSelfCrossings,
   pathAt,
+  pathCrossings,
   pathEnd,
   pathLength,
   pathNearest,
@@ -87,12 +89,9 @@ function drawFacing(
   const [before, after] = [source.edges.at(here - 1), source.edges[here + 1]];
   if (opening === undefined || before === undefined || after === undefined) return refused;
 
-  const paths = source.edges.map((edge) => edge.path);
-  const moved = offsetOutline(
-    paths,
-    source.edges.map((edge) => (edge === opening ? -width : 0)),
-  );
-  const inner = moved[here];
+  // A ring of the opening and its neighbours is enough to let the moved edge meet them.
+  const across = linePath(pathEnd(after.path), pathStart(before.path));
+  const [, inner] = offsetOutline([before.path, opening.path, after.path, across], [0, -width, 0, 0]);
   if (inner === undefined) return refused;
   const [top, foot] = [pathNearest(before.path, pathStart(inner)), pathNearest(after.path, pathEnd(inner))];
   const length = pathLength(before.path);
@@ -117,8 +116,16 @@ function drawFacing(
     notches: [],
     markings: [],
   };
-  if (outlineSelfCrossings(outlineOf(facing)).length > 0) return refused;
-  bench.part({ key: `armhole-facing.draw.${half}`, values: {} }, paths);
+  // An armhole is one hollow curve; the edge of a cap turns, and its parallel may run into itself.
+  const crosses =
+    arm === 'sleeve-edge'
+      ? outlineSelfCrossings(outlineOf(facing)).length > 0
+      : pathCrossings(inner, opening.path).length > 0;
+  if (crosses) return refused;
+  bench.part(
+    { key: `armhole-facing.draw.${half}`, values: {} },
+    source.edges.map((edge) => edge.path),
+  );
   bench.tell(
     'armhole-facing.draw.outer',
     { piece: source.title, width: { mm: width } },
