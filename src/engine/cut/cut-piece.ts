@@ -1,7 +1,8 @@
 import type { Edge, EdgeName, Garment, Piece, PieceId } from '../piece/index.ts';
 import { edgeOf, outlineOf, pieceOf } from '../piece/index.ts';
 import { allowanceOf, type OwnAllowances } from './allowances.ts';
-import { type AllowedEdge, cuttingLineOf, HEMS } from './cutting-line.ts';
+import type { AllowedEdge } from './allowed-edge.ts';
+import { cuttingLineOf, HEMS } from './cutting-line.ts';
 import { notchStrokes } from './notch-strokes.ts';
 import { roomyPlace } from './roomy-place.ts';
 import type { CutPiece, PieceLabel } from './types.ts';

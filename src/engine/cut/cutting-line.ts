@@ -12,15 +12,9 @@ import {
   pathStartTangent,
 } from '../geometry/index.ts';
 import type { Edge, EdgeKind } from '../piece/index.ts';
+import type { AllowedEdge } from './allowed-edge.ts';
 import { bridgeDarts } from './dart-mouth.ts';
 import { mirrorBelowHem } from './turned-corner.ts';
-
-/** An edge with what is added to it, mm; `turnsUp` where the allowance is folded back onto the piece. */
-export interface AllowedEdge {
-  readonly edge: Edge;
-  readonly allowance: number;
-  readonly turnsUp: boolean;
-}
 
 /** Edges that are folded back unless they are bagged. */
 export const HEMS: readonly EdgeKind[] = ['hem', 'curved-hem', 'sleeve-hem', 'curved-sleeve-hem'];

@@ -10,7 +10,7 @@ import {
   pathStart,
   pathStartTangent,
 } from '../geometry/index.ts';
-import type { AllowedEdge } from './cutting-line.ts';
+import type { AllowedEdge } from './allowed-edge.ts';
 
 /**
  * The stitching lines that the cutting line follows: over the mouth of a dart runs, in the place of its two legs,
