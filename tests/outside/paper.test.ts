@@ -355,6 +355,7 @@ describe('the hand-drafting sheet', () => {
       faint: [path],
       live: [path],
       points: [{ name: `point ${i + 1}`, at: { x: 10 * i, y: 5 * i } }],
+      lengths: [{ text: `${i + 1} 3/16 in`, along: path }],
     },
   }));
   const parts = [

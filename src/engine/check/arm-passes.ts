@@ -13,6 +13,7 @@ import {
   seamEdge,
   seamPiece,
   seamsNamed,
+  withYokes,
 } from './look.ts';
 import { SLACK } from './tolerance.ts';
 
@@ -37,7 +38,8 @@ const armholeEdges = (look: Look): readonly PieceEdge[] =>
  * draws a long sleeve together at the wrist, the hand is asked instead.
  */
 function sleeveHems(look: Look): readonly PieceEdge[] {
-  const closed = new Set(seamsNamed(look, 'sleeve-underarm').flatMap((seam) => seam.a.map((at) => at.piece)));
+  const seamed = seamsNamed(look, 'sleeve-underarm').flatMap((seam) => [...seam.a, ...seam.b]);
+  const closed = new Set(seamed.flatMap((at) => withYokes(look, seamPiece(look, at)).map(({ id }) => id)));
   const arm = look.body.values.upperArmGirth.mm;
   const atWrist = (piece: Piece): boolean =>
     piece.markings.some(({ drawnTo }) => drawnTo !== undefined && drawnTo < arm);

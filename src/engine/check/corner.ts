@@ -59,7 +59,10 @@ function acrossSeam(look: Look, piece: Piece, name: EdgeName, end: End): SeamEdg
     ] as const) {
       const here = ours.find((at) => at.piece === piece.id && at.edge === name);
       if (here === undefined) continue;
-      const mate = others.at(walkedEnd(here, end) === 'start' ? 0 : -1);
+      const outer = walkedEnd(here, end) === 'start' ? 0 : -1;
+      // Where a line of its own ends in the middle of a style line, nothing lies across but the line itself.
+      if (ours.at(outer) !== here) continue;
+      const mate = others.at(outer);
       if (mate !== undefined) return mate;
     }
   }

@@ -11,7 +11,7 @@ import {
   pathStart,
   pathStartTangent,
 } from '../geometry/index.ts';
-import type { Edge, EdgeKind } from '../piece/index.ts';
+import type { EdgeKind } from '../piece/index.ts';
 import type { AllowedEdge } from './allowed-edge.ts';
 import { bridgeDarts } from './dart-mouth.ts';
 import { mirrorBelowHem } from './turned-corner.ts';

@@ -12,7 +12,7 @@ import {
   scale,
 } from '../geometry/index.ts';
 import type { Notch } from '../piece/index.ts';
-import type { AllowedEdge } from './cutting-line.ts';
+import type { AllowedEdge } from './allowed-edge.ts';
 
 /** Between the two strokes of a double notch, mm (common practice, no source). */
 const DOUBLE = 6;

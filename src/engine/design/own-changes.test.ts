@@ -169,6 +169,9 @@ describe('split a piece', () => {
         if (!dress.ok) throw new Error(JSON.stringify(dress.problems));
         expect(dress.skipped, `${ageMonths} ${given.piece}`).toEqual([]);
         expect(faults(dress.garment, ageMonths)).toEqual([]);
+        expect(findings(dress.garment, ageMonths), `${ageMonths} ${given.piece}`).toEqual(
+          findings(before, ageMonths),
+        );
         expect(dress.garment.pieces.length).toBe(before.pieces.length + 1);
         const ids = dress.garment.seams.map(({ id }) => id);
         expect(ids).toEqual([...before.seams.map(({ id }) => id), 'own-seam']);

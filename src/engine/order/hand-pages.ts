@@ -1,7 +1,7 @@
 import type { DraftPart, DraftStep } from '../construct/index.ts';
 import type { CutPiece } from '../cut/index.ts';
 import { tell } from '../design/index.ts';
-import type { Path } from '../geometry/index.ts';
+import { type Path, pathLength } from '../geometry/index.ts';
 import {
   type FlowBlock,
   flowPages,
@@ -9,13 +9,14 @@ import {
   type HandStep,
   handSheetPages,
   type Ink,
+  measuredPages,
   type Page,
   type Paper,
   type TextMeasure,
 } from '../sheet/index.ts';
-import { formatLength } from '../units/index.ts';
+import { formatLength, type UnitSystem } from '../units/index.ts';
 import { say } from '../words/index.ts';
-import { sizeText } from './cut-dress.ts';
+import { cutDress, sizeText } from './cut-dress.ts';
 import type { Order } from './order.ts';
 import type { ChildDress, DressByHand } from './work-child.ts';
 
@@ -25,12 +26,13 @@ import type { ChildDress, DressByHand } from './work-child.ts';
  */
 export function handPages(
   order: Order,
-  { child, body, byHand }: ChildDress,
+  dress: ChildDress,
   pieces: readonly CutPiece[],
   paper: Paper,
   measure: TextMeasure,
   date: string,
 ): readonly Page[] | null {
+  const { child, body, byHand } = dress;
   if (byHand === null) return null;
   const ink: Ink = { units: order.ruler.system, measure };
   const size = sizeText(body, ink.units);
@@ -42,7 +44,11 @@ export function handPages(
     paper,
     ink,
   });
-  return [...steps, ...lastPages(byHand, pieces, child.name, paper, ink, date)];
+  // The lines of the pleats are told by their measures, as the sentence that draws them promises.
+  const rounded = cutDress(order, { ...dress, garment: byHand.garment }, date);
+  const pleated = rounded.filter(({ piece }) => piece.markings.some(({ kind }) => kind === 'pleat-fold'));
+  const measures = measuredPages({ pieces: pleated, child: child.name, paper, ruler: order.ruler, ink });
+  return [...steps, ...measures, ...lastPages(byHand, pieces, child.name, paper, ink, date)];
 }
 
 function handPart(part: DraftPart, { units }: Ink): HandPart {
@@ -51,9 +57,22 @@ function handPart(part: DraftPart, { units }: Ink): HandPart {
     const faint = [...drawn];
     drawn.push(...step.lines);
     const points = step.places.map(({ name, at }) => ({ name: tell({ key: name, values: {} }, units), at }));
-    return { sentence: tell(step.saying, units), diagram: { faint, live: step.lines, points } };
+    const lengths = lengthsOf(step, units);
+    return { sentence: tell(step.saying, units), diagram: { faint, live: step.lines, points, lengths } };
   });
   return { title: tell(part.title, units), steps };
+}
+
+/** A line this near to a length that the sentence tells is the one that is laid off, mm. */
+const SAME_LENGTH = 0.05;
+
+/** Each length of the sentence, with the line of the step that is so long. */
+function lengthsOf({ saying, lines }: DraftStep, units: UnitSystem): HandStep['diagram']['lengths'] {
+  return Object.values(saying.values).flatMap((value) => {
+    if (typeof value !== 'object' || !('mm' in value)) return [];
+    const along = lines.find((line) => Math.abs(pathLength(line) - value.mm) < SAME_LENGTH);
+    return along === undefined ? [] : [{ text: formatLength(value.mm, units), along }];
+  });
 }
 
 function lastPages(

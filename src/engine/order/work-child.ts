@@ -33,6 +33,7 @@ export interface ChildDress {
 }
 
 export interface DressByHand {
+  readonly garment: Garment;
   readonly draft: readonly DraftPart[];
   /** Whether the rounded pieces still fit together. */
   readonly checks: readonly Check[];
@@ -76,6 +77,7 @@ export function workChild(order: Order, child: OrderChild): ChildResult {
       byHand:
         ruled.ok && ruled.skipped.length === exact.skipped.length
           ? {
+              garment: ruled.garment,
               draft: ruled.draft,
               checks: checkGarment(checkInput(order, body, ruled.garment)).filter(({ code }) =>
                 FITS_TOGETHER.includes(code),

@@ -5,7 +5,7 @@ import { say } from '../words/index.ts';
 import { type Paper, printableSize } from './paper-format.ts';
 import type { Ink, Mark, Page } from './scene.ts';
 import { boxAt, rectanglePath, stroke } from './shapes.ts';
-import { textMark } from './text.ts';
+import { capitalised, textMark } from './text.ts';
 import { type FlowBlock, flowPages } from './text-pages.ts';
 
 /** All the pieces that are cut from one cloth, of one child or of several, and how they were laid. */
@@ -62,11 +62,6 @@ function clothBlocks({ cloth, pieces, lay }: ClothCutList, paper: Paper, ink: In
       : []),
     { kind: 'table', columns, rows, ticked: true },
   ];
-}
-
-function capitalised(text: string): string {
-  const [first = ''] = text;
-  return first.toUpperCase() + text.slice(first.length);
 }
 
 /** Most of the page that a picture of the rows takes, mm. */

@@ -1,9 +1,10 @@
+import type { CutPiece } from '../cut/index.ts';
 import type { Ruler } from '../units/index.ts';
 import { say } from '../words/index.ts';
 import { type Drawn, shifted } from './drawn.ts';
 import { pieceFigure } from './figure.ts';
 import { type Paper, printableSize } from './paper-format.ts';
-import type { RuledPiece } from './ruled-piece.ts';
+import { type RuledPiece, ruledPiece } from './ruled-piece.ts';
 import type { Ink, Mark, Page } from './scene.ts';
 import { strokeLine } from './shapes.ts';
 import { clippedText, LINE_SPACING, textLines, textMark, wrapText } from './text.ts';
@@ -85,4 +86,26 @@ export function figurePage(figures: readonly Drawn[], facts: FigurePageFacts, pa
     height: paper.format.height,
     marks: [shifted(marks, paper.margin, paper.margin)],
   };
+}
+
+export interface MeasuredJob {
+  readonly pieces: readonly CutPiece[];
+  readonly child: string;
+  readonly paper: Paper;
+  readonly ruler: Ruler;
+  readonly ink: Ink;
+}
+
+/** Measured drawings by themselves, of those pieces that can be told so. */
+export function measuredPages({ pieces, child, paper, ruler, ink }: MeasuredJob): readonly Page[] {
+  const figures = pieces.flatMap((piece) => {
+    const ruled = ruledPiece(piece, ruler);
+    const figure = ruled === null ? null : figureFor(ruled, ruler, paper, ink);
+    return figure === null ? [] : [figure];
+  });
+  const stacks = stackFigures(figures, paper, ink);
+  return stacks.map((stack, i) => {
+    const foot = say('paper.tile.about', { page: i + 1, pages: stacks.length, child }, ink.units);
+    return figurePage(stack, { number: i + 1, foot }, paper, ink);
+  });
 }

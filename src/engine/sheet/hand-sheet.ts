@@ -1,12 +1,19 @@
-import { type Bounds, boundsUnion, type Path, type Point, pathBounds, pathMap } from '../geometry/index.ts';
 import { say } from '../words/index.ts';
-import { placeNames } from './diagram-names.ts';
 import type { Drawn } from './drawn.ts';
 import { shifted } from './drawn.ts';
+import { type Diagram, type DiagramScene, diagramBox, diagramMarks, diagramScene } from './hand-diagram.ts';
 import { type Paper, printableSize } from './paper-format.ts';
 import type { Ink, Mark, Page } from './scene.ts';
-import { boxAt, dot, rectanglePath, stroke } from './shapes.ts';
-import { ASCENT, LINE_SPACING, textLines, textMark, wrapText } from './text.ts';
+import {
+  ASCENT,
+  capitalised,
+  clippedText,
+  LINE_SPACING,
+  sizeToFit,
+  textLines,
+  textMark,
+  wrapText,
+} from './text.ts';
 import { type FlowBlock, flowPages } from './text-pages.ts';
 
 /** One part of a draft as it is drawn by hand, ready to be told: figures rounded to the maker's ruler. */
@@ -20,13 +27,6 @@ export interface HandStep {
   readonly diagram: Diagram;
 }
 
-/** What the paper shows after a step: what stood there before, what the step adds, and points worth naming. */
-export interface Diagram {
-  readonly faint: readonly Path[];
-  readonly live: readonly Path[];
-  readonly points: readonly { readonly name: string; readonly at: Point }[];
-}
-
 export interface HandSheetJob {
   readonly parts: readonly HandPart[];
   readonly child: string;
@@ -36,105 +36,192 @@ export interface HandSheetJob {
   readonly ink: Ink;
 }
 
-const GUTTER = 8;
-const NUMBER = 7;
-const NUMBER_WIDTH = 11;
-const SENTENCE = 4.8;
-const POINT_NAME = 3;
-const DIAGRAM_HEIGHT = 48;
-/** Room round the drawing for the names of its points, mm: above and below, left and right. */
-const AIR = 4;
-const SIDE_AIR = 16;
-const CARD_FOOT = 5;
+const GUTTER = 7;
+const NUMBER = 6;
+/** The first line of a sentence stands beside its number, the others under it. */
+const INDENT = 9;
+const SENTENCE = 4;
+const CARD_FOOT = 3.5;
+const HEADING = 6.5;
+const LEAST_HEADING = 4;
+const SCALE = 3.6;
+/** A column is not narrower than this, mm; the steps of a part that is tall or wide have wide columns. */
+const COLUMN = 58;
+const WIDE_COLUMN = 90;
+/** Width to height of a part: below the first it is tall, above the second wide. */
+const TALL = 0.85;
+const WIDE = 1.5;
+/** Words beside a diagram have so much room at least, and are so far from it, mm. */
+const LEAST_WORDS = 34;
+const GAP = 3;
+/** Parts with fewer steps share their rows. */
+const SHORT_PART = 3;
 
 /**
- * The hand-drafting sheet: steps in two columns, each a number, a sentence and a small diagram in which what the
- * step makes is heavy and the rest faint. A step is never parted by a page break. All diagrams of a part have the
- * same scale, so that the drawing grows under the eye.
+ * Heights of diagrams to try, mm: at the least of them four rows of steps go on an A4 page. The diagrams are made as
+ * high as they can be without taking a page more.
+ */
+const HEIGHTS = [58, 60, 62, 65, 70, 76, 84] as const;
+
+/**
+ * The hand-drafting sheet: steps in columns, each a number, a sentence and a diagram in which what the step makes is
+ * heavy, with its length, and the rest faint. A step is never parted by a page break. All diagrams of a part have the
+ * same scale, which stands at its head.
  */
 export function handSheetPages(job: HandSheetJob): readonly Page[] {
-  const { ink, child, size, date } = job;
+  const { ink, child, size, date, paper } = job;
   const about = say('paper.front.about', { size, date }, ink.units);
-  const blocks: FlowBlock[] = [
+  const { width } = printableSize(paper);
+  const bands = bandsOf(job.parts, width);
+  const blocksAt = (highest: number): readonly FlowBlock[] => [
     { kind: 'title', text: say('paper.hand.title', { child }, ink.units) },
     { kind: 'paragraph', text: about },
     { kind: 'paragraph', text: say('paper.hand.order', {}, ink.units) },
     { kind: 'paragraph', text: say('paper.hand.allowances', {}, ink.units), weight: 'bold' },
-    ...job.parts.flatMap((part) => partBlocks(part, job)),
+    ...bands.flatMap((band) => bandBlocks(band, width, highest, ink)),
   ];
   const name = say('paper.hand.name', {}, ink.units);
-  return flowPages(blocks, { paper: job.paper, ink, name, footer: `${name} - ${child} - ${date}` });
+  const settings = { paper, ink, name, footer: `${name} - ${child} - ${date}` };
+  const undrawn = (block: FlowBlock): FlowBlock =>
+    block.kind === 'figure' ? { ...block, draw: () => [] } : block;
+  const counts = HEIGHTS.map((highest) => flowPages(blocksAt(highest).map(undrawn), settings).length);
+  const best = counts.lastIndexOf(Math.min(...counts));
+  return flowPages(blocksAt(HEIGHTS[best] ?? HEIGHTS[0]), settings);
 }
 
-function partBlocks(part: HandPart, { paper, ink }: HandSheetJob): readonly FlowBlock[] {
-  const width = (printableSize(paper).width - GUTTER) / 2;
-  const scene = sceneOf(part, width);
-  const cards = part.steps.map((step, i) => card(step, i + 1, width, scene, ink));
+/** How the steps of a part are set: so many beside one another, their words beside the diagram or above it. */
+interface Layout {
+  readonly columns: number;
+  readonly words: 'beside' | 'above';
+}
+
+/** Tall parts have their words beside the diagram, wide ones above. */
+function layoutOf(part: HandPart, width: number): Layout {
+  const box = diagramBox(part.steps.map(({ diagram }) => diagram));
+  const shape = (box.maxX - box.minX) / Math.max(1, box.maxY - box.minY);
+  const words = shape < TALL ? 'beside' : 'above';
+  const column = shape < TALL || shape > WIDE ? WIDE_COLUMN : COLUMN;
+  return { columns: Math.max(1, Math.floor((width + GUTTER) / (column + GUTTER))), words };
+}
+
+/** Parts that are set in the same rows: a long one alone, short ones together. */
+interface Band {
+  readonly parts: readonly HandPart[];
+  readonly layout: Layout;
+}
+
+function bandsOf(parts: readonly HandPart[], width: number): readonly Band[] {
+  const bands: { parts: HandPart[]; readonly layout: Layout }[] = [];
+  for (const part of parts) {
+    const layout = layoutOf(part, width);
+    const last = bands.at(-1);
+    const joins =
+      isShort(part) &&
+      last !== undefined &&
+      last.layout.columns === layout.columns &&
+      last.layout.words === layout.words &&
+      last.parts.every(isShort);
+    if (joins) last.parts.push(part);
+    else bands.push({ parts: [part], layout });
+  }
+  return bands;
+}
+
+const isShort = ({ steps }: HandPart): boolean => steps.length < SHORT_PART;
+
+/** A step with, on the first of its part, what heads the part. */
+interface Cell {
+  readonly heading: Drawn | null;
+  readonly height: number;
+  draw(): readonly Mark[];
+}
+
+function bandBlocks({ parts, layout }: Band, width: number, highest: number, ink: Ink): readonly FlowBlock[] {
+  const { columns, words } = layout;
+  const column = (width - GUTTER * (columns - 1)) / columns;
+  const isBeside = words === 'beside';
+  const room = { width: isBeside ? column - LEAST_WORDS - GAP : column, height: highest, snug: isBeside };
+  const cells = parts.flatMap((part) => {
+    const scene = diagramScene(diagramBox(part.steps.map(({ diagram }) => diagram)), room);
+    return part.steps.map((step, i): Cell => {
+      const heading = i > 0 ? null : partHeading(part.title, scene, parts.length === 1 ? width : column, ink);
+      const card = isBeside
+        ? cardBeside(step, i + 1, scene, column, ink)
+        : cardAbove(step, i + 1, scene, ink);
+      return { heading, ...card };
+    });
+  });
   const rows: FlowBlock[] = [];
-  for (let i = 0; i < cards.length; i += 2) {
-    const pair = cards.slice(i, i + 2);
+  for (let i = 0; i < cells.length; i += columns) {
+    const row = cells.slice(i, i + columns);
+    const head = Math.max(...row.map(({ heading }) => heading?.height ?? 0));
     rows.push({
       kind: 'figure',
-      height: Math.max(...pair.map((drawn) => drawn.height)),
-      draw: () => pair.map((drawn, side) => shifted(drawn.marks, side * (width + GUTTER), 0)),
+      height: head + Math.max(...row.map((cell) => cell.height)),
+      draw: () =>
+        row.flatMap((cell, side) => [
+          shifted(cell.heading?.marks ?? [], side * (column + GUTTER), 0),
+          shifted(cell.draw(), side * (column + GUTTER), head),
+        ]),
     });
   }
-  return [{ kind: 'heading', text: part.title }, ...rows];
+  return rows;
 }
 
-/** Where and how large a part is drawn: the same in all its diagrams. */
-interface DiagramScene {
-  readonly scale: number;
-  readonly box: Bounds;
-  readonly height: number;
+function partHeading(title: string, { shrink }: DiagramScene, width: number, ink: Ink): Drawn {
+  const scale = say('paper.hand.scale', { shrink }, ink.units);
+  const scaleWidth = ink.measure.width(scale, SCALE, 'regular') + 3;
+  const room = width - scaleWidth;
+  const size = sizeToFit(ink.measure, title, 'bold', room, HEADING, LEAST_HEADING);
+  const shown = clippedText(ink.measure, title, size, 'bold', room);
+  const y = HEADING * (ASCENT + 0.3);
+  return {
+    marks: [
+      textMark(shown, { x: 0, y }, { size, weight: 'bold' }),
+      textMark(scale, { x: ink.measure.width(shown, size, 'bold') + 3, y }, { size: SCALE }),
+    ],
+    height: HEADING * (LINE_SPACING + 0.5),
+  };
 }
 
-const EMPTY: Bounds = { minX: 0, minY: 0, maxX: 1, maxY: 1 };
+type Card = Omit<Cell, 'heading'>;
 
-function sceneOf(part: HandPart, width: number): DiagramScene {
-  const boxes = part.steps.flatMap(({ diagram }) => [
-    ...[...diagram.faint, ...diagram.live].map(pathBounds),
-    ...diagram.points.map(({ at }) => ({ minX: at.x, minY: at.y, maxX: at.x, maxY: at.y })),
-  ]);
-  const [first, ...rest] = boxes;
-  const box = first === undefined ? EMPTY : rest.reduce(boundsUnion, first);
-  const [across, down] = [Math.max(1, box.maxX - box.minX), Math.max(1, box.maxY - box.minY)];
-  const scale = Math.min((width - 2 * SIDE_AIR) / across, (DIAGRAM_HEIGHT - 2 * AIR) / down);
-  return { scale, box, height: down * scale + 2 * AIR };
+function cardAbove(step: HandStep, number: number, scene: DiagramScene, ink: Ink): Card {
+  const told = wordsOf(step, number, scene.width, ink);
+  return {
+    height: told.height + 1.5 + scene.height + CARD_FOOT,
+    draw: () => [...told.marks, shifted(diagramMarks(step.diagram, scene, ink), 0, told.height + 1.5)],
+  };
 }
 
-function card(step: HandStep, number: number, width: number, scene: DiagramScene, ink: Ink): Drawn {
-  const lines = wrapText(ink.measure, step.sentence, SENTENCE, 'regular', width - NUMBER_WIDTH);
-  const top = Math.max(NUMBER * 1.3, lines.length * SENTENCE * LINE_SPACING + 2);
-  const marks: Mark[] = [
-    textMark(`${number}`, { x: 0, y: NUMBER * 0.9 }, { size: NUMBER, weight: 'bold' }),
-    ...textLines(lines, { x: NUMBER_WIDTH, y: SENTENCE * ASCENT + 0.6 }, { size: SENTENCE }),
-    shifted(diagramMarks(step.diagram, width, scene, ink), 0, top),
-    stroke(rectanglePath(boxAt(0, top, width, scene.height)), 'frame'),
-  ];
-  return { marks, height: top + scene.height + CARD_FOOT };
+function cardBeside(step: HandStep, number: number, scene: DiagramScene, width: number, ink: Ink): Card {
+  const told = wordsOf(step, number, width - scene.width - GAP, ink);
+  return {
+    height: Math.max(told.height, scene.height) + CARD_FOOT,
+    draw: () => [
+      shifted(diagramMarks(step.diagram, scene, ink), 0, 0),
+      shifted(told.marks, scene.width + GAP, 0),
+    ],
+  };
 }
 
-function diagramMarks(
-  diagram: Diagram,
-  width: number,
-  { scale, box, height }: DiagramScene,
-  { measure, units }: Ink,
-): readonly Mark[] {
-  const left = (width - (box.maxX - box.minX) * scale) / 2;
-  const frame = { a: scale, b: 0, c: 0, d: scale, e: left - box.minX * scale, f: AIR - box.minY * scale };
-  const small = (path: Path): Path => pathMap(path, frame);
-  const article = `${say('paper.hand.article', {}, units)} `;
-  const points = diagram.points.map(({ name, at }) => ({
-    // 'the neck point' is for sentences; beside the point stands 'neck point'.
-    name: name.startsWith(article) ? name.slice(article.length) : name,
-    at: { x: at.x * frame.a + frame.e, y: at.y * frame.d + frame.f },
-  }));
-  const live = diagram.live.map(small);
-  return [
-    ...diagram.faint.map((path) => stroke(small(path), 'faint')),
-    ...live.map((path) => stroke(path, 'live')),
-    ...points.map(({ at }) => dot(at, 0.8)),
-    ...placeNames(points, live, boxAt(0, 0, width, height), POINT_NAME, measure),
-  ];
+/** The number of a step and its sentence. */
+function wordsOf(step: HandStep, number: number, width: number, ink: Ink): Drawn {
+  const [first = '', ...rest] = sentenceLines(capitalised(step.sentence), width, ink);
+  const baseline = NUMBER * 0.85;
+  return {
+    marks: [
+      textMark(`${number}`, { x: 0, y: baseline }, { size: NUMBER, weight: 'bold' }),
+      textMark(first, { x: INDENT, y: baseline }, { size: SENTENCE }),
+      ...textLines(rest, { x: 0, y: baseline + SENTENCE * LINE_SPACING }, { size: SENTENCE }),
+    ],
+    height: baseline + SENTENCE * (rest.length * LINE_SPACING + 0.3),
+  };
+}
+
+/** A sentence broken into lines, of which the first is shorter by the room for the number. */
+function sentenceLines(sentence: string, width: number, { measure }: Ink): readonly string[] {
+  const [first = ''] = wrapText(measure, sentence, SENTENCE, 'regular', width - INDENT);
+  const rest = sentence.split(/\s+/).join(' ').slice(first.length).trim();
+  return rest === '' ? [first] : [first, ...wrapText(measure, rest, SENTENCE, 'regular', width)];
 }

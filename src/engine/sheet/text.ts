@@ -133,3 +133,9 @@ export function sizeToFit(
   const atOne = measure.width(text, 1, weight);
   return atOne === 0 ? wished : Math.max(least, Math.min(wished, width / atOne));
 }
+
+/** With a large first letter: names of points and cloths are written small. */
+export function capitalised(text: string): string {
+  const [first = ''] = text;
+  return first.toUpperCase() + text.slice(first.length);
+}

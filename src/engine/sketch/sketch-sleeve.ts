@@ -5,6 +5,7 @@ import {
   outward,
   type Path,
   type Point,
+  pathBounds,
   pathJoin,
   pathOf,
   rotate,
@@ -13,8 +14,9 @@ import {
   type Vector,
   vectorLength,
 } from '../geometry/index.ts';
-import { edgeEnd, edgeLength, edgeStart, findEdge, type Garment, type Piece } from '../piece/index.ts';
+import { edgeEnd, edgeLength, findEdge, type Garment, type Piece, pieceOf } from '../piece/index.ts';
 import type { SketchLine, SketchSide } from './sketch.ts';
+import { sketchArmEdge, sketchWing } from './sketch-arm-edge.ts';
 import { bodiceOf, bothHalves } from './sketch-bodice.ts';
 
 /** A set-in sleeve hangs this far down from the level, radians: an arm held a little away from the body. */
@@ -29,7 +31,11 @@ export function sketchSleeve(garment: Garment, side: SketchSide): readonly Sketc
     (piece) => findEdge(piece, 'armhole') && findEdge(piece, 'shoulder'),
   );
   const low = bodiceOf(garment, side).findLast((piece) => findEdge(piece, 'armhole'));
-  if (sleeve === undefined || top === undefined || low === undefined) return [];
+  if (sleeve !== undefined && findEdge(sleeve, 'underarm-front') === undefined) {
+    return sketchWing(garment, side, sleeve);
+  }
+  if (sleeve === undefined || findEdge(sleeve, 'cap') !== undefined) return sketchArmEdge(garment, side);
+  if (top === undefined || low === undefined) return [];
   const end = endOf(garment, sleeve);
   if (end === null) return [];
   const [tip, underarm] = [edgeEnd(top, 'shoulder'), edgeEnd(low, 'armhole')];
@@ -44,7 +50,7 @@ export function sketchSleeve(garment: Garment, side: SketchSide): readonly Sketc
   );
   return [
     ...bothHalves('outline', outline),
-    ...(end.fullness > 0.1 ? gathers(outer, inner, scale(down, -end.length * 0.22)) : []),
+    ...(end.gathered && end.fullness > 0.1 ? gathers(outer, inner, scale(down, -end.length * 0.22)) : []),
   ];
 }
 
@@ -55,6 +61,8 @@ interface SleeveEnd {
   readonly width: number;
   /** Cloth beyond the finished width, times that width. */
   readonly fullness: number;
+  /** Whether it is the end that is gathered, and not the cap alone. */
+  readonly gathered: boolean;
 }
 
 /** A gathered sleeve ends in its band or cuff; a straight one in its own hem. */
@@ -62,13 +70,18 @@ function endOf(garment: Garment, sleeve: Piece): SleeveEnd | null {
   const hem = findEdge(sleeve, 'sleeve-edge') ?? sleeve.edges.find((edge) => edge.kind === 'attach');
   if (hem === undefined) return null;
   const cloth = edgeLength(sleeve, hem.name);
-  const length = Math.max(edgeStart(sleeve, hem.name).y, 1);
+  // What a puffed cap is raised by goes into its gathers; the tip of the shoulder stays at y = 0.
+  const length = Math.max(pathBounds(hem.path).maxY, 1);
+  const elastic = sleeve.markings.find((marking) => marking.drawnTo !== undefined)?.drawnTo;
+  if (elastic !== undefined) return { length, width: elastic, fullness: cloth / elastic - 1, gathered: true };
   const seam = garment.seams.find(
     ({ a, b, join }) =>
       join.kind === 'gathered' && [...a, ...b].some((e) => e.piece === sleeve.id && e.edge === hem.name),
   );
-  if (seam?.join.kind !== 'gathered') return { length, width: cloth, fullness: capFullness(garment) };
-  return { length, width: cloth / seam.join.ratio, fullness: seam.join.ratio - 1 };
+  if (seam?.join.kind !== 'gathered')
+    return { length, width: cloth, fullness: capFullness(garment), gathered: false };
+  const band = seam.a.reduce((sum, e) => sum + edgeLength(pieceOf(garment, e.piece), e.edge), 0);
+  return { length, width: band, fullness: seam.join.ratio - 1, gathered: true };
 }
 
 function capFullness(garment: Garment): number {

@@ -24,7 +24,7 @@ export const draft = {
     '{piece}: from one point draw an arc with the radius {radius}, along it {waist}; this is the waist. Rule both ends out from the same point.',
   'draft.ring-hem': 'From the same point draw the hem with the radius {radius}.',
   'draft.panel-pleats':
-    'Mark the pleat lines as drawn, {count} in all; bring each fold line to its meeting line.',
+    'Mark the pleat lines, {count} in all, by the measures on the last pages; bring each fold line to its meeting line.',
   'draft.bias.rule':
     'Rule a strip {length} long and {width} wide at 45 degrees to the grain. Cut {copies}, with allowances at all sides.',
   'draft.bias.inside':

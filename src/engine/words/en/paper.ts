@@ -66,7 +66,8 @@ export const paper = {
   'paper.hand.name': 'Drawing by hand',
   'paper.hand.title': 'Draw it by hand: {child}',
   'paper.hand.order':
-    'Straight lines first, points second, curves last. Write the name beside each point as you make it. What is new in a step is drawn heavy.',
+    'Straight lines first, points second, curves last. Write the name beside each point as you make it. What is new in a step is drawn heavy, with the length that it lays off.',
+  'paper.hand.scale': 'drawn 1 : {shrink}',
   'paper.hand.article': 'the',
   'paper.hand.allowances': 'These are stitching lines. Add the allowances before you cut.',
 
