@@ -1,0 +1,100 @@
+import {
+  add,
+  curveBetween,
+  direction,
+  distance,
+  linePath,
+  outward,
+  type Point,
+  pathAt,
+  pathBounds,
+  pathJoin,
+  rotate,
+  scale,
+  type Vector,
+} from '../geometry/index.ts';
+import {
+  edgeEnd,
+  edgeLength,
+  edgeOf,
+  edgeStart,
+  findEdge,
+  type Garment,
+  outlineOf,
+  type Piece,
+} from '../piece/index.ts';
+import type { SketchLine, SketchSide } from './sketch.ts';
+import { bodiceOf, bothHalves } from './sketch-bodice.ts';
+
+/** A wing or a cap hangs so far down from the level, radians. */
+const HANGS = (40 * Math.PI) / 180;
+
+/** A sleeve without underarm seam: from the shoulder tip over the arm and back to the armhole where it ends. */
+export function sketchWing(garment: Garment, side: SketchSide, wing: Piece): readonly SketchLine[] {
+  const carriers = bodiceOf(garment, side).filter((piece) => findEdge(piece, 'armhole') !== undefined);
+  const [top, low] = [carriers[0], carriers.at(-1)];
+  if (top === undefined || low === undefined) return [];
+  const bare = garment.seams.find((seam) => seam.name === 'sleeve-cap')?.bareEnd ?? 0;
+  const length = edgeLength(low, 'armhole');
+  const tip = edgeStart(top, 'armhole');
+  const end = pathAt(edgeOf(low, 'armhole').path, Math.max(length - bare, 0)).point;
+  const down = rotate({ x: 1, y: 0 }, HANGS);
+  const outer = add(tip, scale(down, pathBounds(outlineOf(wing)).maxY));
+  const over = curveBetween(tip, { x: 1, y: 0 }, outer, rotate(down, HANGS / 2));
+  const back = curveBetween(outer, rotate(down, Math.PI / 2), end, { x: -1, y: 0 });
+  return bothHalves('outline', pathJoin(over, back));
+}
+
+/** A strip or a piece of sleeve that is sewn to the edge round the arm stands out from it, as deep as it is. */
+export function sketchArmEdge(garment: Garment, side: SketchSide): readonly SketchLine[] {
+  const strip = garment.pieces.find((piece) => piece.id === 'sleeve-strip');
+  const extension = garment.pieces.find(
+    (piece) => piece.id === 'sleeve' && findEdge(piece, 'cap') !== undefined,
+  );
+  const edge = armEdge(garment, side);
+  if (edge === null) return [];
+  if (strip !== undefined) {
+    const { maxY } = pathBounds(outlineOf(strip));
+    const depth = edgeOf(strip, 'foot').kind === 'attach' ? maxY / 2 : maxY;
+    const join = garment.seams.find((seam) => seam.name === 'frill' && seam.id.startsWith(strip.id))?.join;
+    return join?.kind === 'gathered'
+      ? [...standingOff(edge, depth, distance(...edge) + depth * 0.5), ...gathers(edge, depth)]
+      : standingOff(edge, depth, distance(...edge));
+  }
+  if (extension === undefined) return [];
+  const { maxY } = pathBounds(outlineOf(extension));
+  return standingOff(edge, maxY, edgeLength(extension, 'sleeve-edge') / 2);
+}
+
+type ArmEdge = readonly [top: Point, underarm: Point];
+
+function armEdge(garment: Garment, side: SketchSide): ArmEdge | null {
+  for (const name of ['sleeve-edge', 'armhole']) {
+    const carriers = bodiceOf(garment, side).filter((piece) => findEdge(piece, name) !== undefined);
+    const [top, low] = [carriers[0], carriers.at(-1)];
+    if (top !== undefined && low !== undefined) return [edgeStart(top, name), edgeEnd(low, name)];
+  }
+  return null;
+}
+
+/** Square out from the edge to an outer line of this width, set in the middle of it. */
+function standingOff([top, underarm]: ArmEdge, depth: number, width: number): readonly SketchLine[] {
+  const along = direction(top, underarm);
+  const out: Vector = scale(outward(along), depth);
+  const more = (width - distance(top, underarm)) / 2;
+  const outer = add(add(top, out), scale(along, -more));
+  const inner = add(add(underarm, out), scale(along, more));
+  return bothHalves('outline', linePath(top, outer, inner, underarm));
+}
+
+/** Short strokes from the edge into the frill. */
+function gathers([top, underarm]: ArmEdge, depth: number): readonly SketchLine[] {
+  const along = direction(top, underarm);
+  return [0.15, 0.35, 0.55, 0.75].flatMap((share, i) => {
+    const at = add(top, scale(along, share * distance(top, underarm)));
+    return bothHalves(
+      'gather',
+      linePath(at, add(at, scale(outward(along), depth * (i % 2 === 0 ? 0.5 : 0.35)))),
+    );
+  });
+}
