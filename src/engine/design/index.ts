@@ -6,6 +6,6 @@ export {
   designDress,
   type SkippedChange,
 } from './design-dress.ts';
-export { findDress, LIBRARY, type LibraryDress } from './library.ts';
+export { findDress, LIBRARY } from './library.ts';
 export type { DesignStep } from './step.ts';
 export { DESIGN_STEPS, findStep } from './steps.ts';
