@@ -85,8 +85,13 @@ const withoutGaps = (
 /** Fills in which piece and which edges: mostly ones that the dress has. */
 function placed({ step, numbers, where }: WishedChange, garment: Garment, as: string): ChosenStep {
   const [first = 0, second = 0, third = 0] = where;
-  const piece = garment.pieces[first % garment.pieces.length];
-  const edge = (n: number): string => piece?.edges[n % piece.edges.length]?.name ?? 'side';
+  const joined = garment.seams.filter(({ a, b, join }) => join.kind === 'flat' && a.length + b.length === 2);
+  const use = joined[first % Math.max(1, joined.length)]?.a[0];
+  // Hardly an edge in twenty can be joined, so that change looks along the seams.
+  const seamed = step === 'join-pieces' ? use : undefined;
+  const piece =
+    garment.pieces.find(({ id }) => id === seamed?.piece) ?? garment.pieces[first % garment.pieces.length];
+  const edge = (n: number): string => seamed?.edge ?? piece?.edges[n % piece.edges.length]?.name ?? 'side';
   // A line across mostly leads to an edge on the other side.
   const across = (n: number): string =>
     edge(second + Math.floor((piece?.edges.length ?? 0) / 2) + (n % 3) - 1);
