@@ -1,4 +1,5 @@
 import {
+  add,
   curveBetween,
   direction,
   linePath,
@@ -17,6 +18,7 @@ import {
   pathReverse,
   pathSlice,
   pathStart,
+  rotate,
   scale,
   type Vector,
 } from '../geometry/index.ts';
@@ -36,7 +38,7 @@ import {
   withPiece,
 } from '../piece/index.ts';
 import { HALVES } from './bodice.ts';
-import { type LaidNeck, layNeck, mostOverlap, turnedFrom } from './laid-neck.ts';
+import { type LaidNeck, layNeck, mostOverlap } from './laid-neck.ts';
 import { type NeckForCollar, neckForCollar } from './neck-ring.ts';
 import { COMMON_PRACTICE, cannot, choiceParam, defineStep, done, lengthParam } from './step.ts';
 
@@ -184,7 +186,8 @@ function frontEnd(
     }
     case 'pointed': {
       const kept = pathSlice(outside, 0, length - Math.min(width * POINT.from, length / 2));
-      const tip = turnedFrom(top, direction(top, pathEnd(outside)), -POINT.spread, width * POINT.longer);
+      const way = rotate(direction(top, pathEnd(outside)), -POINT.spread);
+      const tip = add(top, scale(way, width * POINT.longer));
       const arriving = direction(pathEnd(kept), tip);
       return {
         outer: pathJoin(kept, curveBetween(pathEnd(kept), pathEndTangent(kept), tip, arriving)),

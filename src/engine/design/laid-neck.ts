@@ -14,8 +14,6 @@ import {
   pathStart,
   pathStartTangent,
   pathTranslate,
-  rotate,
-  scale,
   subtract,
   type Vector,
 } from '../geometry/index.ts';
@@ -107,7 +105,3 @@ function smoothed(front: Path, back: Path): Path {
     pathSlice(back, reach, lengthBack),
   );
 }
-
-/** A point at a distance from another in a direction that is turned by an angle, radians. */
-export const turnedFrom = (from: Point, way: Vector, angle: number, length: number): Point =>
-  add(from, scale(rotate(way, angle), length));
