@@ -373,13 +373,19 @@ describe('the hand-drafting sheet', () => {
         .join('\n')
         .replace(/\s+/g, ' ');
       let from = text.indexOf('Front');
-      for (const step of steps) {
-        // The figure is set as a real fraction, so it is looked for with the fraction slash.
-        const sentence = step.sentence.replace('3/16', '3\u204416');
+      for (const { sentence } of steps) {
         const at = text.indexOf(sentence, from);
         expect(at, sentence).toBeGreaterThanOrEqual(from);
         from = at;
       }
+      const [, shrink = ''] = /Front drawn 1 : ([\d.]+) 1 Step 1/.exec(text) ?? [];
+      const size = boxOf(pathFlatten(path, 0.05));
+      const isToScale = read[0]?.paths.some(({ runs }) => {
+        const box = boxOf(runs.flat());
+        return Math.abs((box.maxY - box.minY) * Number(shrink) - (size.maxY - size.minY)) < 0.1;
+      });
+      expect(isToScale).toBe(true);
+      for (let i = 1; i <= steps.length; i++) expect(text).toContain(` ${i} 3/16 in point ${i}`);
       for (const page of read) {
         for (const drawn of page.paths) {
           const box = boxOf(drawn.runs.flat());

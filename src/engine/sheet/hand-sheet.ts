@@ -198,10 +198,7 @@ function cardBeside(step: HandStep, number: number, scene: DiagramScene, width: 
   const told = wordsOf(step, number, width - scene.width - GAP, ink);
   return {
     height: Math.max(told.height, scene.height) + CARD_FOOT,
-    draw: () => [
-      shifted(diagramMarks(step.diagram, scene, ink), 0, 0),
-      shifted(told.marks, scene.width + GAP, 0),
-    ],
+    draw: () => [shifted(told.marks, scene.width + GAP, 0), ...diagramMarks(step.diagram, scene, ink)],
   };
 }
 
