@@ -21,6 +21,7 @@ describe('bishop sleeve', () => {
     const cuff = pieceNamed(dress, 'sleeve-cuff');
     expect(edgeLength(cuff, 'attach')).toBe(155);
     expect(edgeLength(cuff, 'foot')).toBe(175);
+    expect(dress.trims).toMatchObject([{ kind: 'buttons', place: 'sleeve', diameter: 11 }]);
     const sleeve = pieceNamed(dress, 'sleeve');
     const hem = edgeLength(sleeve, 'sleeve-edge') + edgeLength(sleeve, 'sleeve-edge-back');
     expect(hem / 310).toBeCloseTo(1, 2);

@@ -24,6 +24,9 @@ const SLIT_FROM_BACK = 0.25;
 /** Cut width of the strip that binds the slit, mm (common practice, no source). */
 const SLIT_BINDING = 30;
 
+/** Diameter of a shirt button, mm (common practice, no source); told to the cautions about small parts. */
+const CUFF_BUTTON = 11;
+
 /** Enough to be a fifth wider at the end than at the arm, 1.8 at least. */
 const widerThanArm = ({ body }: StepContext): number => {
   const [arm, wrist] = [body.values.upperArmGirth.mm + 40, body.values.wristGirth.mm + 25];
@@ -105,7 +108,7 @@ export const bishopSleeve = defineStep({
     'draw.spread':
       'Spread the strips evenly at the hem until it measures {hem}; they stay together at the cap. Draw round the whole; the hem leaves both underarm seams square.',
     'draw.slit':
-      'On the back, a quarter of the hem from the underarm seam, mark the slit {slit} up into the sleeve. Bind it with a strip {length} long and {depth} wide.',
+      'On the back, a quarter of the hem from the underarm seam, mark the slit {slit} up into the sleeve. Bind it with a strip {length} long and {depth} wide. The cuff closes over its underlap with a button or a press stud; sew it on so that a child can not pull it off.',
   },
   apply: (work, values) => {
     const { garment, body, bench } = work;
@@ -178,6 +181,10 @@ export const bishopSleeve = defineStep({
     return done({
       ...cuffed,
       pieces: [...cuffed.pieces, binding],
+      trims: [
+        ...cuffed.trims,
+        { kind: 'buttons', place: 'sleeve', diameter: CUFF_BUTTON, pieces: ['sleeve-cuff'] },
+      ],
       seams: [
         ...cuffed.seams,
         {

@@ -91,7 +91,7 @@ export const puffSleeve = defineStep({
     const [gatherCap, gatherHem] = [places !== 'hem', places !== 'top'];
     const bandDepth = gatherHem && values.end === 'band' ? bench.rounded(values.bandDepth) : 0;
     const capEase = gatherCap ? 0 : bench.rounded(values.capEase);
-    const beyond = bandDepth - (gatherHem ? BLOUSE : 0);
+    const beyond = bandDepth - (gatherHem ? bench.rounded(BLOUSE) : 0);
     const drafted = straightSleeve(work, 'puff-sleeve', {
       armEase: values.armEase,
       capEase,
