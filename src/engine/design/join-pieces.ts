@@ -33,7 +33,7 @@ export const joinPieces = defineStep({
     piece: 'Piece',
     edge: 'The edge at which it is joined',
     'no-seam':
-      'The "{edge}" of {piece} is not sewn flat, along its whole length, to one edge of another piece. Choose another edge.',
+      'The "{edge}" of {piece} is not sewn flat to one edge of another piece and to nothing else. Choose another edge.',
     'not-one-line': '"{edge}" of {piece} and {other} are shaped, so the two pieces cannot lie side by side.',
     'not-alike':
       '{piece} and {other} are not cut equally often from cloth lying the same way. They cannot be cut in one.',
@@ -82,7 +82,7 @@ interface SoleSeam {
   readonly sameWay: boolean;
 }
 
-/** The flat seam that joins this edge, alone, to one edge of another piece. */
+/** The flat seam that joins this edge, alone, to one edge of another piece; nothing else may be sewn to either. */
 function soleSeam(garment: Garment, piece: string, edge: EdgeName): SoleSeam | null {
   for (const seam of garment.seams) {
     const [[a, a2], [b, b2]] = [seam.a, seam.b];
@@ -90,6 +90,13 @@ function soleSeam(garment: Garment, piece: string, edge: EdgeName): SoleSeam | n
     if (seam.join.kind !== 'flat' || a.piece === b.piece || a.times !== b.times) continue;
     const isOurs = (use: SeamEdge): boolean => use.piece === piece && use.edge === edge;
     if (!isOurs(a) && !isOurs(b)) continue;
+    const others = garment.seams
+      .filter((other) => other !== seam)
+      .flatMap((other) => [...other.a, ...other.b]);
+    const alsoSewn = [a, b].some(({ piece: p, edge: e }) =>
+      others.some((use) => use.piece === p && use.edge === e),
+    );
+    if (alsoSewn) return null;
     const sameWay = (a.reversed === true) === (b.reversed === true);
     return { seam, mate: isOurs(a) ? b : a, sameWay };
   }
