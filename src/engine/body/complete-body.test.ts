@@ -88,6 +88,7 @@ describe('filling in', () => {
       'hipGirth',
       'neckBaseGirth',
       'headGirth',
+      'shoulderWidth',
       'backWidth',
       'frontChestWidth',
       'upperArmGirth',

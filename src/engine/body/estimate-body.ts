@@ -47,6 +47,9 @@ const WAIST_ABOVE_NAVEL = 30;
 /** (Shoulder to shoulder - neck breadth) / 2: uncertain by about 1 cm. */
 const SHOULDER_SPREAD = 10;
 
+/** What the slope and the width of the neck add when both are taken as level: a guess. */
+const SHOULDER_WIDTH_SPREAD = 10;
+
 /** The line through remembered back lengths leaves up to 11 mm; single children lie further apart. A guess. */
 const BACK_LENGTH_SPREAD = 15;
 
@@ -144,7 +147,7 @@ function shoulderWidthOf(shoulder: Known, neckBase: Known): EstimatedValue {
     mm: shoulder.mm * level + neckBase.mm / 3 + 10,
     from: 'estimated',
     rule: 'body.rule.shoulder-width',
-    spread: Math.hypot(shoulder.spread * level, neckBase.spread / 3),
+    spread: Math.hypot(SHOULDER_WIDTH_SPREAD, shoulder.spread * level, neckBase.spread / 3),
   };
 }
 
