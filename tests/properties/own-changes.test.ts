@@ -18,6 +18,7 @@ import {
   pathLength,
 } from '../../src/engine/geometry/index.ts';
 import { findEdge, type Garment, outlineOf } from '../../src/engine/piece/index.ts';
+import { sketchDress } from '../../src/engine/sketch/index.ts';
 import { randomBody } from './random-body.ts';
 import { randomDress } from './random-dress.ts';
 
@@ -150,6 +151,7 @@ describe(`random changes of the maker's own x random dresses, ${CASES} cases, se
           for (const check of checks) expect(tell(check.say, 'in')).not.toBe('');
           if (changes.every(keepsSeams)) expect(seamFaults(checks)).toEqual([]);
           makeCutPieces(before, { label: () => LABEL });
+          for (const side of ['front', 'back'] as const) sketchDress(before, side);
         },
       ),
       { numRuns: CASES, maxSkipsPerRun: 20, seed: SEED },
