@@ -2,7 +2,7 @@ import { findStep, tell } from '../design/index.ts';
 import { type FlowBlock, flowPages, type Ink, type Page, type Paper, sketchFigure } from '../sheet/index.ts';
 import { sketchDress } from '../sketch/index.ts';
 import { formatLength, parseLength } from '../units/index.ts';
-import { say, type WordKey } from '../words/index.ts';
+import { type Saying, say, type WordKey } from '../words/index.ts';
 import { sizeText } from './cut-dress.ts';
 import type { PlacedStep } from './order.ts';
 import type { ChildDress } from './work-child.ts';
@@ -18,17 +18,14 @@ export function dressPages(
   date: string,
 ): readonly Page[] {
   const told = (key: WordKey, values = {}): string => say(key, values, ink.units);
+  // A side of which nothing is cut on its own, as where she has joined the back to the front, can't be drawn.
+  const sketches = (['front', 'back'] as const)
+    .map((side) => ({ sketch: sketchDress(garment, side), caption: told(`order.dress.${side}`) }))
+    .filter(({ sketch }) => sketch.lines.length > 0);
   const blocks: readonly FlowBlock[] = [
     { kind: 'title', text: child.name },
     { kind: 'paragraph', text: told('order.dress.head', { size: sizeText(body, ink.units), day: date }) },
-    sketchFigure(
-      (['front', 'back'] as const).map((side) => ({
-        sketch: sketchDress(garment, side),
-        caption: told(`order.dress.${side}`),
-      })),
-      paper,
-      TALLEST_SKETCH,
-    ),
+    ...(sketches.length === 0 ? [] : [sketchFigure(sketches, paper, TALLEST_SKETCH)]),
     { kind: 'paragraph', text: told('order.dress.drawn') },
     { kind: 'heading', text: told('order.dress.steps') },
     {
@@ -37,10 +34,7 @@ export function dressPages(
         { heading: told('order.dress.step'), share: 2, align: 'left' },
         { heading: told('order.dress.numbers'), share: 5, align: 'left' },
       ],
-      rows: child.steps.map((step) => [
-        tell({ key: `${step.step}.title`, values: {} }, ink.units),
-        numbersOf(step, ink),
-      ]),
+      rows: child.steps.map((step) => [tell(titleOf(step), ink.units), numbersOf(step, ink)]),
       ticked: false,
     },
   ];
@@ -50,6 +44,12 @@ export function dressPages(
     name: told('order.dress.name'),
     footer: told('order.dress.footer', { child: child.name, day: date }),
   });
+}
+
+function titleOf({ step, as }: PlacedStep): Saying {
+  const title: Saying = { key: `${step}.title`, values: {} };
+  const named: WordKey = 'order.field.named-step';
+  return as === undefined ? title : { key: named, values: { step: title, as } };
 }
 
 /** What the order says about a step; what it does not say stays with the rule. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { changedExample, exampleOrder, type RawOrder } from '../../../tests/fixtures/example-order.ts';
 import { tell } from '../design/index.ts';
-import { checkOrder, problemSentence, readOrder } from './index.ts';
+import { checkOrder, makePack, problemSentence, readOrder } from './index.ts';
 
 const point = (as: string | undefined, more: Record<string, unknown> = {}) => ({
   step: 'move-point',
@@ -105,4 +105,17 @@ describe('a change that one body does not allow', () => {
       /A dart more "front dart".*does not work/,
     );
   });
+});
+
+it('a dress whose back is joined to the front still gets all its papers', () => {
+  const order = exampleOrder((o) => {
+    o.dress.push({ step: 'join-pieces', as: 'no side seam', edge: 'side' });
+    o.children = o.children.slice(0, 1);
+  });
+  const measure = { width: (text: string, size: number) => text.length * size * 0.6 };
+  const made = makePack(order, { today: '2027-03-01', measure, evenSo: true });
+  if (!made.ok) throw new Error(made.code);
+  const [child] = made.pack.report.children;
+  expect(child?.pieces.some(({ piece }) => piece.id === 'back')).toBe(false);
+  expect(made.pack.documents.some(({ path }) => path.endsWith('/the-dress.pdf'))).toBe(true);
 });
