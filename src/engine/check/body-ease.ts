@@ -9,6 +9,7 @@ import {
   edgesOfKind,
   girthOf,
   type Look,
+  type PieceEdge,
   placeOf,
   type Rule,
   runsOverArm,
@@ -51,10 +52,12 @@ export const waistEase: Rule = (look) => {
   const bodice = bodiceOf(look);
   const edges = edgesOfKind(bodice, 'waist');
   if (edges.length === 0) return [];
-  const feet = edgesOfKind(bodice, 'side').map(({ edge }) =>
-    Math.max(pathStart(edge.path).y, pathEnd(edge.path).y),
-  );
-  const body = bodyGirthAt(look.body, feet.length === 0 ? Number.POSITIVE_INFINITY : Math.max(...feet));
+  const ends = (all: readonly PieceEdge[]): readonly number[] =>
+    all.flatMap(({ edge }) => [pathStart(edge.path).y, pathEnd(edge.path).y]);
+  const sides = ends(edgesOfKind(bodice, 'side'));
+  // Cut without side seams, the waist still lies highest where they would be.
+  const foot = sides.length === 0 ? Math.min(...ends(edges)) : Math.max(...sides);
+  const body = bodyGirthAt(look.body, foot);
   const girth = girthOf(look, edges) - closingOverlap(look.garment.closing);
   return [easeCheck('waist-ease', girth, body, look.bounds.waistEase, placeOf(edges))];
 };
