@@ -8,14 +8,13 @@ import {
   type SeamEdge,
   withPiece,
 } from '../piece/index.ts';
-import type { OpenArm } from './arm-opening.ts';
-import { bodicePieces } from './bodice.ts';
+import { armEdgesOf, type OpenArm } from './arm-opening.ts';
 
-/** The edges of one half round the arm, from the shoulder down to the underarm; a yoke may have cut them in two. */
+/** The edges of one half to which a sleeve or a band can be sewn, from the shoulder down to the underarm. */
 export const armEdges = (garment: Garment, half: Half, name: OpenArm): readonly SeamEdge[] =>
-  bodicePieces(garment, half)
-    .filter((piece) => findEdge(piece, name)?.kind === 'armhole')
-    .map((piece) => ({ piece: piece.id, edge: name, times: 2 }));
+  armEdgesOf(garment, half, name).filter(
+    ({ piece, edge }) => findEdge(pieceOf(garment, piece), edge)?.kind === 'armhole',
+  );
 
 export const armEdgeLength = (garment: Garment, half: Half, name: OpenArm): number =>
   armEdges(garment, half, name).reduce(

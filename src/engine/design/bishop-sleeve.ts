@@ -1,6 +1,7 @@
 import type { Half } from '../block/index.ts';
 import { linePath, pathAt, pathSlice } from '../geometry/index.ts';
 import { type Edge, edgeLength, edgeOf, type Join, type Piece, replaceEdge } from '../piece/index.ts';
+import { armBandPiece } from './arm-band-piece.ts';
 import { armEdgeLength } from './armhole-ring.ts';
 import { bandOn, elasticIn, SLEEVE_END_WORDS } from './sleeve-ends.ts';
 import { plainBelowNotch, setSleeve } from './sleeve-seams.ts';
@@ -16,7 +17,6 @@ import {
   type StepContext,
 } from './step.ts';
 import { STRAIGHT_SLEEVE_WORDS, sleeveWidthParams, straightSleeve } from './straight-sleeve.ts';
-import { stripPiece } from './strip-piece.ts';
 
 /** Where the slit stands: a quarter of the end from the underarm seam, on the back (common practice, no source). */
 const SLIT_FROM_BACK = 0.25;
@@ -152,7 +152,7 @@ export const bishopSleeve = defineStep({
       return done(setSleeve(garment, elasticIn(spread.piece, bench, 'bishop-sleeve', drawn), join));
     }
     const sleeve = withSlit(spread.piece, slit);
-    const binding = stripPiece({
+    const binding = armBandPiece({
       id: 'sleeve-slit',
       title: { key: 'bishop-sleeve.piece.slit', values: {} },
       length: 2 * slit,

@@ -1,9 +1,9 @@
 import { type Garment, grainThrough, type Join, type Piece, type Seam } from '../piece/index.ts';
+import { armBandPiece } from './arm-band-piece.ts';
 import { openArm } from './arm-opening.ts';
 import { armEdgeLength, armRing, notchArmEdge, notchStyle } from './armhole-ring.ts';
 import { HALVES } from './bodice.ts';
 import { COMMON_PRACTICE, cannot, choiceParam, defineStep, done, lengthParam } from './step.ts';
-import { stripPiece } from './strip-piece.ts';
 
 /** Twice as long and a strip is well gathered; three times is the most that is sewn in light cloth (a blog, after D. C. Lo). */
 const MOST_GATHERS = 3;
@@ -58,7 +58,7 @@ export const edgeStrip = defineStep({
     const isDoubled = values.finish === 'doubled';
     const depth = bench.rounded(values.depth) * (isDoubled ? 2 : 1);
     const strip: Piece = {
-      ...stripPiece({
+      ...armBandPiece({
         id: 'sleeve-strip',
         title: { key: 'edge-strip.piece.strip', values: {} },
         length,

@@ -13,7 +13,7 @@ import {
   type SeamName,
   withPiece,
 } from '../piece/index.ts';
-import { stripPiece } from './strip-piece.ts';
+import { armBandPiece } from './arm-band-piece.ts';
 
 /** Words that every step with a gathered sleeve end needs, under its own id. */
 export const SLEEVE_END_WORDS = {
@@ -43,7 +43,7 @@ export interface BandWish {
 export function bandOn(garment: Garment, bench: Bench, wish: BandWish): Garment {
   const id: PieceId = `sleeve-${wish.kind}`;
   const isRing = wish.overlap === 0;
-  const band = stripPiece({
+  const band = armBandPiece({
     id,
     title: { key: `${wish.step}.piece.${wish.kind}`, values: {} },
     length: wish.length,

@@ -2,8 +2,8 @@ import { linePath } from '../geometry/index.ts';
 import { type Edge, grainThrough, type Piece, type PieceId } from '../piece/index.ts';
 import type { Saying } from '../words/index.ts';
 
-/** A straight strip that is sewn on along its top, one for each arm. Lengths in mm, without allowances. */
-export interface StripWish {
+/** A band, cuff or frill of an arm: a straight strip that is sewn on along its top, one for each arm. Lengths in mm, without allowances. */
+export interface ArmBandWish {
   readonly id: PieceId;
   readonly title: Saying;
   /** Sewn length, and what stands over beyond it (the underlap of a cuff). */
@@ -17,7 +17,7 @@ export interface StripWish {
 }
 
 /** Edges of a strip: `attach` (left to right), [`underlap`], `end`, `foot`, `start`. */
-export function stripPiece(wish: StripWish): Piece {
+export function armBandPiece(wish: ArmBandWish): Piece {
   const { length, overlap, depth } = wish;
   const width = length + overlap;
   const at = (x: number, y: number) => ({ x, y });
