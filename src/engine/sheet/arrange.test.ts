@@ -1,7 +1,8 @@
 import { areaD, FillRule, intersectD } from 'clipper2-ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Point } from '../geometry/index.ts';
+import { realDress } from '../../../tests/fixtures/real-dress.ts';
+import { type Point, pathFlatten } from '../geometry/index.ts';
 import { arrange, fromSheet, onSheet } from './arrange.ts';
 import { coveringTiles, type Tile, type TileGrid, tilesOfShape } from './tile-cover.ts';
 
@@ -93,7 +94,7 @@ describe('tiles that show everything', () => {
 });
 
 describe('arranging', () => {
-  const settings = { whole: false, reserved: [] };
+  const settings = { whole: false, reserved: [], roll: false };
 
   test('every point of every shape is shown by a kept page, and no two shapes touch', () => {
     fc.assert(
@@ -153,7 +154,7 @@ describe('arranging', () => {
       fc.property(fc.array(shape, { minLength: 1, maxLength: 12 }), (shapes) => {
         const grid = { width: 821, height: 1169, overlap: 0 };
         const reserved = [{ width: 200, height: 300 }];
-        const { placements, tiles } = arrange(shapes, { grid, whole: true, reserved });
+        const { placements, tiles } = arrange(shapes, { grid, whole: true, reserved, roll: false });
         expect(tiles).toContainEqual({ column: 0, row: 0 });
         for (const [i, outline] of shapes.entries()) {
           const laid = outline.map((p) => onSheet(placements[i], p));
@@ -163,6 +164,13 @@ describe('arranging', () => {
       }),
       { ...SEED, numRuns: 40 },
     );
+  });
+
+  test('looks on until a dress lies on one large sheet, if the largest shapes first do not do it', () => {
+    const grid = { width: 821, height: 1169, overlap: 0 };
+    const shapes = realDress(60, 'gathered-skirt').map((piece) => pathFlatten(piece.cuttingLine, 0.05));
+    const reserved = [{ width: 200, height: 330 }];
+    expect(arrange(shapes, { ...settings, grid, whole: true, reserved }).tiles).toHaveLength(1);
   });
 
   test('without shapes there are no pages, or the one that bears the head', () => {

@@ -42,7 +42,7 @@ const OUTSIDE = 100;
 const ON_WORDS = 30;
 const ON_POINT = 12;
 const ON_LIVE = 10;
-const ON_FAINT = 3;
+const ON_FAINT = 6;
 const PER_RANK = 0.15;
 const FARTHER = 0.8;
 

@@ -10,9 +10,13 @@ export interface Placement {
   readonly shift: Point;
 }
 
-/** How a sheet is filled: which shape comes next, and how many tiles the sheet is wide. */
+/** How a sheet is filled. */
 export interface Plan {
+  /** Which shape comes next. */
   readonly order: readonly number[];
+  /** By shape: the only turn to be tried, as a place in its list of turns; null for whichever lies best. */
+  readonly turns: readonly (number | null)[];
+  /** How many tiles the sheet is wide. */
   readonly columns: number;
 }
 
@@ -28,6 +32,8 @@ export interface Lattice {
 /** A shape in every turn worth trying, with the tiles it needs at each place within a tile. */
 export interface Item {
   readonly turned: readonly Turned[];
+  /** How many cells it takes. */
+  readonly cells: number;
   readonly area: number;
   readonly longest: number;
   readonly narrowest: number;
@@ -57,6 +63,7 @@ export function itemOf(shape: readonly Point[], lattice: Lattice, whole: boolean
     turned: different
       .filter((raster) => !canBeWhole || fits(raster))
       .map((raster) => ({ raster, needs: [], whole: canBeWhole })),
+    cells: rasters[0]?.cover.at(-1) ?? 0,
     area: width * height,
     longest: Math.max(width, height),
     narrowest: Math.min(...different.map((raster) => raster.columns)),
@@ -67,13 +74,23 @@ function sameCells(a: Raster, b: Raster): boolean {
   return a.columns === b.columns && a.rows === b.rows && a.cover.every((n, i) => n === b.cover[i]);
 }
 
+export interface FilledSheet {
+  readonly placements: readonly Placement[];
+  /** How many tiles bear something. */
+  readonly pages: number;
+  /** Cells of what begins on the tile with the least of it. */
+  readonly emptiest: number;
+  /** Rows of cells down to the foot of the lowest shape. */
+  readonly rows: number;
+}
+
 /** Lays the shapes in the order of the plan, each where it adds the fewest tiles, then nearest the top left. */
 export function fillSheet(
   items: readonly Item[],
-  { order, columns }: Plan,
+  { order, turns, columns }: Plan,
   lattice: Lattice,
   reserved: readonly BlockSize[],
-): readonly Placement[] {
+): FilledSheet {
   const sheet = emptySheet(columns * lattice.nx + lattice.overlapX);
   for (const block of reserved) {
     const width = Math.min(sheet.columns, Math.ceil(block.width / lattice.cells.width));
@@ -87,20 +104,22 @@ export function fillSheet(
     useTile(sheet, 0);
   }
   const placements: Placement[] = [];
+  const begun = new Map<number, number>();
   for (const i of order) {
     const item = items[i];
     if (item === undefined) continue;
-    const { turned, x, y } = bestPlace(item, sheet, lattice);
+    const { turned, x, y } = bestPlace(turnsToTry(item, turns[i] ?? null, sheet), sheet, lattice);
     take(sheet, turned.raster.runs, x, y);
     const first = firstTile(x, y, lattice);
+    begun.set(first, (begun.get(first) ?? 0) + item.cells);
     for (const step of needsAt(turned, x, y, lattice)) useTile(sheet, first + step);
-    const { shift, turns } = turned.raster;
+    const { shift } = turned.raster;
     placements[i] = {
-      turns,
+      turns: turned.raster.turns,
       shift: { x: shift.x + x * lattice.cells.width, y: shift.y + y * lattice.cells.height },
     };
   }
-  return placements;
+  return { placements, pages: sheet.used, emptiest: Math.min(...begun.values()), rows: sheet.taken.length };
 }
 
 /** The sheet while it fills. */
@@ -112,6 +131,7 @@ interface Sheet {
   readonly tiles: Uint8Array;
   tileColumns: number;
   tileRows: number;
+  used: number;
 }
 
 /** Tiles are numbered row * TILES_ACROSS + column; 64 of A4 are 11 m. */
@@ -124,6 +144,7 @@ const emptySheet = (columns: number): Sheet => ({
   tiles: new Uint8Array(TILES_ACROSS * TILES_DOWN),
   tileColumns: 0,
   tileRows: 0,
+  used: 0,
 });
 
 function firstTile(x: number, y: number, lattice: Lattice): number {
@@ -131,6 +152,7 @@ function firstTile(x: number, y: number, lattice: Lattice): number {
 }
 
 function useTile(sheet: Sheet, tile: number): void {
+  if (sheet.tiles[tile] === 0) sheet.used++;
   sheet.tiles[tile] = 1;
   sheet.tileColumns = Math.max(sheet.tileColumns, (tile % TILES_ACROSS) + 1);
   sheet.tileRows = Math.max(sheet.tileRows, Math.floor(tile / TILES_ACROSS) + 1);
@@ -142,8 +164,9 @@ function take(sheet: Sheet, runs: Raster['runs'], x: number, y: number): void {
     const taken = sheet.taken[y + r];
     if (taken === undefined) continue;
     for (const [from, to] of row) {
-      for (let c = x + from; c < sheet.columns; c++)
-        taken[c] = Math.max(taken[c] ?? -1, Math.min(c, x + to - 1));
+      for (let c = x + from; c < x + to; c++) taken[c] = c;
+      // From left to right the numbers never fall, so the rest of the row is right as soon as one is.
+      for (let c = x + to; c < sheet.columns && (taken[c] ?? -1) < x + to - 1; c++) taken[c] = x + to - 1;
     }
   }
 }
@@ -172,15 +195,31 @@ interface Place {
   readonly rank: number;
 }
 
-function bestPlace(item: Item, sheet: Sheet, lattice: Lattice): Place {
+/** The turn that the plan asks for, unless it is wider than the sheet. */
+function turnsToTry({ turned }: Item, wished: number | null, sheet: Sheet): readonly Turned[] {
+  const only = wished === null ? undefined : turned[wished];
+  return only === undefined || only.raster.columns > sheet.columns ? turned : [only];
+}
+
+/** A row farther down is worse than any column farther right. */
+const RANK_ROW = 10_000;
+
+function bestPlace(turns: readonly Turned[], sheet: Sheet, lattice: Lattice): Place {
   let best: Place | null = null;
   // Starting in the first empty column or row of tiles is as good as in any later one.
   const lastRow = Math.max(sheet.tileRows * lattice.ny, sheet.taken.length);
   const lastColumn = (sheet.tileColumns + 1) * lattice.nx - 1;
-  for (const turned of item.turned) {
+  for (const turned of turns) {
     const { raster } = turned;
     const columns = Math.min(lastColumn, sheet.columns - raster.columns);
     search: for (let y = 0; y <= lastRow; y++) {
+      // Nothing farther down can be better than a place that adds no tile.
+      if (best !== null && best.added === 0 && (y + raster.rows) * RANK_ROW >= best.rank) break;
+      const rowInTile = y % lattice.ny;
+      if (turned.whole && rowInTile + raster.rows > lattice.ny + lattice.overlapY) {
+        y += lattice.ny - rowInTile - 1;
+        continue;
+      }
       let x = 0;
       while (x <= columns) {
         const next = nextColumnIfTaken(sheet, raster, x, y);
@@ -188,7 +227,7 @@ function bestPlace(item: Item, sheet: Sheet, lattice: Lattice): Place {
           x = next;
           continue;
         }
-        const rank = (y + raster.rows) * 10_000 + x;
+        const rank = (y + raster.rows) * RANK_ROW + x;
         const added = tilesAdded(turned, x, y, sheet, lattice);
         if (best === null || added < best.added || (added === best.added && rank < best.rank)) {
           best = { turned, x, y, added, rank };

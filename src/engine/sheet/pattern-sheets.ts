@@ -74,7 +74,12 @@ export function patternSheets(job: PatternJob): PatternSheets {
   const head = paper.format.joined
     ? null
     : sheetHead(facts(say('paper.front.pieces', {}, ink.units)), grid.width, ink);
-  const { tiles, placements } = arrange(shapes, { grid, whole, reserved: head?.blocks ?? [] });
+  const { tiles, placements } = arrange(shapes, {
+    grid,
+    whole,
+    reserved: head?.blocks ?? [],
+    roll: paper.format.roll,
+  });
   const placed: Placed = {
     tiles,
     pieces: printed.flatMap((own, i) => {
