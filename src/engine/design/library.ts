@@ -83,7 +83,7 @@ export const LIBRARY: readonly LibraryDress[] = [
   dress(
     'bluebell',
     step('neckline', { shape: 'sweetheart' }),
-    step('back-lacing'),
+    step('back-zip'),
     step('gored-skirt'),
     step('lining'),
   ),

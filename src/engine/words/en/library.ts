@@ -17,7 +17,7 @@ export const library = {
   'dress.brook': 'Brook',
   'dress.brook.about': 'Three tiers falling from the waist, a scooped neck and a sash.',
   'dress.bluebell': 'Bluebell',
-  'dress.bluebell.about': 'Sweetheart neck, laced behind, a skirt of gores.',
+  'dress.bluebell.about': 'Sweetheart neck without sleeves, a skirt of gores.',
   'dress.heron': 'Heron',
   'dress.heron.about': 'Straight wide shoulders, a full circle shorter in front, a bow behind.',
   'dress.marigold': 'Marigold',
