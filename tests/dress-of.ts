@@ -33,6 +33,7 @@ export function tryDress(wish: Wish): DressResult {
 /** What a step needs to work on, when a plain bodice has not got it. */
 const NEEDS: Readonly<Record<string, NonNullable<Wish['steps']>>> = {
   'high-low-hem': ['circle-skirt'],
+  'full-back-opening': ['back-zip', 'gathered-skirt'],
   'growth-hem': ['gathered-skirt'],
   'growth-tuck': ['gathered-skirt'],
   'sleeve-extension': [['drop-shoulder', { finish: 'straight' }]],

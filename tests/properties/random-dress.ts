@@ -27,11 +27,14 @@ function hasWhatItShapes(step: string, steps: readonly ChosenStep[]): boolean {
 const ROUND_THE_NECK = ['neck-binding', 'flat-collar', 'neck-frill'];
 const ROUND_THE_ARM = ['armhole-facing', 'armhole-binding'];
 
+const BACK_CLOSINGS = ['back-zip', 'back-buttons', 'back-lacing', 'back-ties'];
+
 /** What is drawn from the fold at the centre front, which a wrapped front has not. */
 const WANT_A_FOLD = ['neck-facing', 'flat-collar', 'neck-frill'];
 
 function hasItsEdge(step: string, steps: readonly ChosenStep[]): boolean {
   const has = (id: string): boolean => steps.some((other) => other.step === id);
+  if (step === 'full-back-opening') return BACK_CLOSINGS.some(has);
   if (step === 'wrap-front') return !has('yoke');
   if (step === 'waist-darts') return !has('dropped-waist');
   if (WANT_A_FOLD.includes(step) && has('wrap-front')) return false;
@@ -63,7 +66,7 @@ function sometimes(steps: readonly DesignStep[]): fc.Arbitrary<ChosenStep | null
 }
 
 function isRare({ stage }: DesignStep): boolean {
-  return ['figure', 'fitting', 'panel', 'hem-line', 'over-skirt', 'finish', 'trim'].includes(stage);
+  return ['figure', 'fitting', 'panel', 'hem-line', 'over-skirt', 'opening', 'finish', 'trim'].includes(stage);
 }
 
 function kinds(): readonly (readonly DesignStep[])[] {

@@ -50,9 +50,11 @@ function waistOpens(look: Look, edges: readonly PieceEdge[]): Check {
   const closing = opensBack(garment.closing) ? garment.closing : null;
   const below = closing === null ? 0 : closing.openingLength - neckToWaist(look);
   const through = Math.min(body.values.chestGirth.mm, body.values.hipGirth.mm);
-  // Without a skirt the lower edge is free, and an opening that reaches it parts the whole waist.
+  // An opening that reaches the lower edge parts the whole waist: the hem, or the waist itself without a skirt.
   const parts =
-    closing !== null && below >= -SLACK && !garment.pieces.some((piece) => piece.cloth === 'skirt');
+    closing !== null &&
+    below >= -SLACK &&
+    (closing.toHem === true || !garment.pieces.some((piece) => piece.cloth === 'skirt'));
   const ring = girthOf(look, edges) + 2 * Math.max(below, 0);
   const short = Math.max(through - ring, 0);
   const variant = waistVariant(closing, parts, short, below);

@@ -6,7 +6,6 @@ import {
   offsetOutline,
   outlineSelfCrossings,
   pathAt,
-  pathCrossings,
   pathEnd,
   pathLength,
   pathNearest,
@@ -116,12 +115,8 @@ function drawFacing(
     notches: [],
     markings: [],
   };
-  // An armhole is one hollow curve; the edge of a cap turns, and its parallel may run into itself.
-  const crosses =
-    arm === 'sleeve-edge'
-      ? outlineSelfCrossings(outlineOf(facing)).length > 0
-      : pathCrossings(inner, opening.path).length > 0;
-  if (crosses) return refused;
+  // The parallel of a hollow edge may run into the edge or, where it turns more sharply than it is wide, into itself.
+  if (outlineSelfCrossings(outlineOf(facing)).length > 0) return refused;
   bench.part(
     { key: `armhole-facing.draw.${half}`, values: {} },
     source.edges.map((edge) => edge.path),

@@ -1,4 +1,5 @@
-import { inches } from '../units/index.ts';
+import type { ZipClosing } from '../piece/index.ts';
+import { inches, type UnitSystem } from '../units/index.ts';
 import { belowWaist, centreBackLength, openBack } from './back-opening.ts';
 import { COMMON_PRACTICE, choiceParam, defineStep, done, lengthParam } from './step.ts';
 
@@ -10,6 +11,12 @@ const ZIP_STEPS = { in: inches(2), cm: 50 } as const;
 const UNDER_FOLD = inches(1 / 8);
 
 const KINDS = { centred: 'centred-zip', concealed: 'concealed-zip', lapped: 'lapped-zip' } as const;
+
+/** Named length, mm, of the shortest zip on sale that opens a dress so far. */
+export function zipToBuy(kind: ZipClosing['kind'], openingLength: number, units: UnitSystem): number {
+  const needed = openingLength + (kind === 'concealed-zip' ? CONCEALED_LOSS : 0);
+  return Math.ceil(needed / ZIP_STEPS[units] - 1e-9) * ZIP_STEPS[units];
+}
 
 /** Opens the centre back for a zip, down from the neck and past the waist. */
 export const backZip = defineStep({
@@ -40,7 +47,6 @@ export const backZip = defineStep({
   },
   apply: ({ garment, bench, units }, { way, belowWaist: below, lap }) => {
     const openingLength = centreBackLength(garment) + bench.rounded(below);
-    const needed = openingLength + (way === 'concealed' ? CONCEALED_LOSS : 0);
     if (way === 'lapped') {
       bench.part({ key: 'back-zip.draw', values: {} });
       bench.tell('back-zip.draw.lapped', { lap: { mm: lap }, under: { mm: UNDER_FOLD } });
@@ -50,7 +56,7 @@ export const backZip = defineStep({
       closing: {
         kind: KINDS[way],
         openingLength,
-        zipLength: Math.ceil(needed / ZIP_STEPS[units] - 1e-9) * ZIP_STEPS[units],
+        zipLength: zipToBuy(KINDS[way], openingLength, units),
       },
     });
   },

@@ -37,7 +37,7 @@ export const seated = defineStep({
     'draw.shorter':
       'Move the waist at the centre up by {by} and draw it again in one smooth curve, square at the side and at the centre.',
     'draw.opening':
-      'Place the opening where she is dressed: the whole way down the back, to the hem if need be, when she is dressed seated and leaning forward. Keep thick seams, buttons and bows away from where she leans and sits, and ask whoever dresses her.',
+      'Place the opening where she is dressed. When she is dressed seated and leaning forward, let it run the whole way down the back: choose a closing in the back, and “Back open to the hem”. Keep thick seams, buttons and bows away from where she leans and sits, and ask whoever dresses her.',
   },
   apply: ({ garment, bench }, values) => {
     let dress = garment;

@@ -46,6 +46,7 @@ export const STAGES = [
   'hem-line',
   'over-skirt',
   'lining',
+  'opening',
   'finish',
   'trim',
   'own',

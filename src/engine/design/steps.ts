@@ -15,6 +15,7 @@ import { droppedWaist } from './dropped-waist.ts';
 import { edgeStrip } from './edge-strip.ts';
 import { flatCollar } from './flat-collar.ts';
 import { flutterSleeve } from './flutter-sleeve.ts';
+import { fullBackOpening } from './full-back-opening.ts';
 import { gatheredSkirt } from './gathered-skirt.ts';
 import { goredSkirt } from './gored-skirt.ts';
 import { growthHem } from './growth-hem.ts';
@@ -98,6 +99,7 @@ export const DESIGN_STEPS: readonly DesignStep[] = [
   netOverskirt,
   petticoat,
   lining,
+  fullBackOpening,
   growthHem,
   growthTuck,
   letOutSeams,

@@ -110,7 +110,8 @@ function closingToBuy(closing: Closing, told: Told): readonly string[] {
     case 'concealed-zip':
     case 'lapped-zip': {
       const { kind, zipLength } = closing;
-      return [told('order.readme.zip', { kind: { word: `order.zip.${kind}` }, length: { mm: zipLength } })];
+      const key = closing.toHem === true ? 'order.readme.zip-apart' : 'order.readme.zip';
+      return [told(key, { kind: { word: `order.zip.${kind}` }, length: { mm: zipLength } })];
     }
     case 'buttons':
       return [told('order.readme.buttons', { count: closing.count, diameter: { mm: closing.diameter } })];

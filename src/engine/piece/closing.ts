@@ -4,6 +4,8 @@ export type Closing = ZipClosing | ButtonClosing | LacingClosing | TieClosing | 
 interface Opening {
   /** From the finished neck edge: down the centre back, or along each shoulder that opens. */
   readonly openingLength: number;
+  /** The opening runs on through the hem of the skirt, so that the whole back parts. */
+  readonly toHem?: true;
 }
 
 export interface ZipClosing extends Opening {

@@ -263,6 +263,7 @@ export const order = {
   'order.readme.counts':
     'Checks: {stops} to mend before cutting, {warnings} to look at, {notes} worth knowing.',
   'order.readme.zip': 'Zip to buy: {kind}, {length} or longer.',
+  'order.readme.zip-apart': 'Zip to buy: {kind}, {length} or longer, one that comes apart at its lower end.',
   'order.readme.buttons': 'Buttons to buy: {count}, {diameter} across.',
   'order.readme.lacing': 'Cord to buy for the lacing: {length}.',
   'order.readme.studs': 'Press studs to buy: {count}.',
