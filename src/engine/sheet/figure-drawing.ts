@@ -191,7 +191,8 @@ function grainArrow(
     const reach = (seam.maxX - seam.minX) * 0.15;
     return doubleArrow({ x: middle - reach, y: high }, { x: middle + reach, y: high }, 'grain', 3);
   }
-  const lines = [seam.minX, ...across.map(({ exact }) => x(exact)), seam.maxX].sort((a, b) => a - b);
+  const inside = across.map(({ exact }) => x(exact)).filter((at) => at > seam.minX && at < seam.maxX);
+  const lines = [seam.minX, ...inside, seam.maxX].sort((a, b) => a - b);
   const gaps = lines.map((line, i) => ({ line, gap: (lines[i + 1] ?? line) - line }));
   const widest = gaps.reduce((a, b) => (b.gap > a.gap + 1e-6 ? b : a));
   const middle = widest.line + widest.gap / 2;

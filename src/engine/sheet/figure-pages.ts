@@ -31,12 +31,22 @@ function figureRoom(paper: Paper, { measure, units }: Ink): FigureRoom {
   return { width, height: height - top - FOOT_HEIGHT, about, top };
 }
 
-/** The measured drawing of a piece as the page takes it; null if it has more lines than one page can list. */
+/** A drawing must not become smaller than this share of what half a page allows only to take less of it. */
+const WORTH = 0.85;
+
+/**
+ * The measured drawing of a piece as the page takes it: a quarter, a third or half of it, or all. Null if the piece has
+ * more lines than one page can list.
+ */
 export function figureFor(piece: RuledPiece, ruler: Ruler, paper: Paper, ink: Ink): Drawn | null {
   const room = figureRoom(paper, ink);
-  for (const height of [(room.height - BETWEEN) / 2, room.height]) {
+  const partOf = (parts: number): number => (room.height - BETWEEN * (parts - 1)) / parts;
+  const onHalf = pieceFigure(piece, ruler, room.width, partOf(2), ink).scale;
+  for (const parts of [4, 3, 2, 1]) {
+    const height = partOf(parts);
     const drawn = pieceFigure(piece, ruler, room.width, height, ink);
-    if (drawn.height <= height + 1e-6) return { ...drawn, height };
+    const isLarge = parts <= 2 || drawn.scale >= WORTH * onHalf;
+    if (isLarge && drawn.height <= height + 1e-6) return { ...drawn, height };
   }
   return null;
 }

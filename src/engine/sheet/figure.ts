@@ -21,13 +21,24 @@ const LOWEST = 26;
 const FEW_ROWS = 16;
 const TABLE_BESIDE = 64;
 
+/** A measured drawing, and how large its rectangle is drawn: page mm to one mm of the piece, downwards. */
+export interface PieceFigure extends Drawn {
+  readonly scale: number;
+}
+
 /**
  * The measured drawing of a straight piece: what it is, a drawing with numbers, and a table of where every line lies,
  * as running measures with the maker's ruler. `height` is the room that it should fit; it takes more when its table
  * does not. A long table stands under the drawing, which is then drawn as wide as the page and as high as there is
  * room, so that its lines stand apart; it is no picture to scale.
  */
-export function pieceFigure(piece: RuledPiece, ruler: Ruler, width: number, height: number, ink: Ink): Drawn {
+export function pieceFigure(
+  piece: RuledPiece,
+  ruler: Ruler,
+  width: number,
+  height: number,
+  ink: Ink,
+): PieceFigure {
   const told: Told = { ink: { ...ink, units: ruler.system }, ruler };
   const head = figureHead(piece, width, told);
   const marks = namedMarks(piece);
@@ -56,6 +67,7 @@ export function pieceFigure(piece: RuledPiece, ruler: Ruler, width: number, heig
   return {
     marks: [...head.marks, shifted(drawing, 0, head.height), shifted(table.marks, tableAt.x, tableAt.y)],
     height: Math.max(head.height + drawn, tableAt.y + table.height),
+    scale: scale.y,
   };
 }
 

@@ -104,7 +104,7 @@ function numbered(sentences: readonly string[], width: number, { measure }: Ink)
 }
 
 const ROW = 10;
-const LEAST_ROW = 7;
+const LEAST_ROW = 8.2;
 const ROW_TITLE = 4.5;
 const ROW_CUTTING = 3.5;
 const BOX = 4.5;

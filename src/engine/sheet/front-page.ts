@@ -1,5 +1,5 @@
 import { say } from '../words/index.ts';
-import { shifted } from './drawn.ts';
+import { type Drawn, shifted } from './drawn.ts';
 import { type FrontFacts, frontHead, groupsParted, pieceList, piecesThatFit } from './front-block.ts';
 import { type MapFacts, pageMap } from './page-map.ts';
 import type { Paper } from './paper-format.ts';
@@ -19,6 +19,8 @@ export interface Placed {
 const MAP_SHARE = 0.52;
 const CAPTION_ROOM = 8;
 const SIDE_ROOM = 12;
+/** Between the map and a list under it, mm. */
+const UNDER_MAP = 6;
 
 /** The page to print first; a second one if there are more pieces than its list can hold. */
 export function frontPages(
@@ -31,38 +33,38 @@ export function frontPages(
   const { width, height } = grid;
   const head = frontHead(width, height, true, facts, ink);
   const room = height - head.height;
-  const mapWidth = width * MAP_SHARE;
-  const hasMap = placed.tiles.length > 0;
-  const listX = hasMap ? mapWidth + 8 : 0;
-  const listWidth = width - listX - SIDE_ROOM;
-  const [first, rest] = groupsParted(facts.groups, piecesThatFit(room, facts.groups.length));
-  const list = pieceList(first, listWidth, room, ink);
   const page = (marks: readonly Mark[]): Page => ({
     name: say('paper.front.name', {}, ink.units),
     width: paper.format.width,
     height: paper.format.height,
     marks: [shifted(marks, paper.margin, paper.margin)],
   });
+  const mapWidth = placed.tiles.length > 0 ? width * MAP_SHARE : 0;
+  const map = mapWidth > 0 ? captionedMap(placed, grid, mapWidth, room, ink) : null;
+  const listX = map === null ? 0 : mapWidth + 8;
+  const [printed, ...others] = facts.groups;
+  // What is told by measures is listed under the map as far as there is room for it.
+  const underMap = map === null ? 0 : room - map.height - UNDER_MAP;
+  const [under, over] = groupsParted(others, piecesThatFit(underMap, others.length));
+  const beside = printed === undefined ? over : [printed, ...over];
+  const [first, rest] = groupsParted(beside, piecesThatFit(room, beside.length));
   const front = page([
     ...head.marks,
-    ...(hasMap ? [shifted(captionedMap(placed, grid, mapWidth, room, ink), 0, head.height)] : []),
-    shifted(list.marks, listX, head.height),
+    shifted(map?.marks ?? [], 0, head.height),
+    shifted(pieceList(under, mapWidth, underMap, ink).marks, 0, height - underMap),
+    shifted(pieceList(first, width - listX - SIDE_ROOM, room, ink).marks, listX, head.height),
   ]);
   return rest.length === 0 ? [front] : [front, page(pieceList(rest, width, height, ink).marks)];
 }
 
-function captionedMap(
-  placed: Placed,
-  grid: TileGrid,
-  width: number,
-  height: number,
-  { units }: Ink,
-): readonly Mark[] {
+function captionedMap(placed: Placed, grid: TileGrid, width: number, height: number, { units }: Ink): Drawn {
   const map = pageMap(mapFacts(placed, grid), width, height - CAPTION_ROOM);
-  return [
-    textMark(say('paper.front.map', {}, units), { x: 0, y: 4.5 }, { size: 4.5, weight: 'bold' }),
-    shifted(map.marks, 0, CAPTION_ROOM),
-  ];
+  const caption = textMark(
+    say('paper.front.map', {}, units),
+    { x: 0, y: 4.5 },
+    { size: 4.5, weight: 'bold' },
+  );
+  return { marks: [caption, shifted(map.marks, 0, CAPTION_ROOM)], height: CAPTION_ROOM + map.height };
 }
 
 function mapFacts({ pieces, tiles }: Placed, grid: TileGrid): MapFacts {
