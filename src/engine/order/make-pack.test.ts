@@ -100,6 +100,22 @@ describe('the pack of the example order', () => {
     expect(Math.max(...index.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
   });
 
+  it('tells straight pieces by measures on small paper unless the order wants them in full', () => {
+    const full = packOf(
+      exampleOrder((order) => {
+        order.paper.rectangles = 'full';
+      }),
+    );
+    const pagesAt = (from: Pack, format: string): number => {
+      const document = documentAt(`Amina/pattern-${format}.pdf`, from);
+      return document?.kind === 'pages' ? document.pages.length : 0;
+    };
+    expect(pagesAt(pack, 'A4')).toBeLessThan(pagesAt(full, 'A4') / 2);
+    expect(pagesAt(pack, 'A0')).toBe(pagesAt(full, 'A0'));
+    expect(textsOf(documentAt('README.txt')).join(' ')).toContain('Straight');
+    expect(textsOf(documentAt('README.txt', full)).join(' ')).not.toContain('Straight');
+  });
+
   it('is the same when it is made again', () => {
     expect(packOf(exampleOrder()).documents).toEqual(pack.documents);
   });
