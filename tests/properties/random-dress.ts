@@ -32,10 +32,14 @@ const BACK_CLOSINGS = ['back-zip', 'back-buttons', 'back-lacing', 'back-ties'];
 /** What is drawn from the fold at the centre front, which a wrapped front has not. */
 const WANT_A_FOLD = ['neck-facing', 'flat-collar', 'neck-frill'];
 
+/** What leaves no plain shoulder for a dart, or keeps the shape of the armhole as it was. */
+const NO_PLAIN_SHOULDER = ['drop-shoulder', 'yoke', 'shoulder-studs', 'armhole-facing'];
+
 function hasItsEdge(step: string, steps: readonly ChosenStep[]): boolean {
   const has = (id: string): boolean => steps.some((other) => other.step === id);
   if (step === 'full-back-opening') return BACK_CLOSINGS.some(has);
   if (step === 'wrap-front') return !has('yoke');
+  if (step === 'shoulder-darts') return NO_PLAIN_SHOULDER.every((other) => !has(other));
   if (step === 'waist-darts') return !has('dropped-waist');
   if (WANT_A_FOLD.includes(step) && has('wrap-front')) return false;
   if (ROUND_THE_NECK.includes(step)) return steps.every((other) => other.step !== 'shoulder-studs');
@@ -66,7 +70,18 @@ function sometimes(steps: readonly DesignStep[]): fc.Arbitrary<ChosenStep | null
 }
 
 function isRare({ stage }: DesignStep): boolean {
-  return ['figure', 'fitting', 'panel', 'hem-line', 'over-skirt', 'opening', 'finish', 'trim'].includes(stage);
+  return [
+    'figure',
+    'fitting',
+    'panel',
+    'hem-line',
+    'over-skirt',
+    'opening',
+    'finish',
+    'shoulder',
+    'marking',
+    'trim',
+  ].includes(stage);
 }
 
 function kinds(): readonly (readonly DesignStep[])[] {
@@ -236,6 +251,10 @@ const TRIED: Readonly<Record<string, readonly [number, number]>> = {
   allowance: [26, 60],
   width: [5, 20],
   backWidth: [5, 20],
+  backLength: [45, 80],
+  backEase: [2, 12],
+  frontWidth: [5, 15],
+  frontLength: [45, 80],
   shaping: [2, 15],
   reach: [40, 70],
   up: [30, 60],

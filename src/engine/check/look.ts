@@ -99,7 +99,9 @@ export const SLEEVE_EDGES: readonly EdgeKind[] = ['sleeve-hem', 'curved-sleeve-h
 export const runsOverArm = (look: Look): boolean =>
   bodiceOf(look).some(
     (piece) =>
-      hasKind(piece, ...SLEEVE_EDGES) || piece.edges.filter((edge) => edge.kind === 'shoulder').length > 1,
+      hasKind(piece, ...SLEEVE_EDGES) ||
+      // A shoulder that a dart parts runs on beyond the legs, not over the arm.
+      piece.edges.some((edge, i) => edge.kind === 'shoulder' && piece.edges[i + 1]?.kind === 'shoulder'),
   );
 
 /** A piece and those that a style line cut from it; they share its coordinates. */

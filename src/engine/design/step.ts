@@ -48,6 +48,8 @@ export const STAGES = [
   'lining',
   'opening',
   'finish',
+  'shoulder',
+  'marking',
   'trim',
   'own',
 ] as const;

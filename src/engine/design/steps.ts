@@ -43,6 +43,7 @@ import { sash } from './sash.ts';
 import { seated } from './seated.ts';
 import { setInSleeve } from './set-in-sleeve.ts';
 import { sewnBow } from './sewn-bow.ts';
+import { shoulderDarts } from './shoulder-darts.ts';
 import { shoulderSlope } from './shoulder-slope.ts';
 import { shoulderStraps } from './shoulder-straps.ts';
 import { shoulderStuds } from './shoulder-studs.ts';
@@ -53,6 +54,7 @@ import { sleeveExtension } from './sleeve-extension.ts';
 import type { DesignStep } from './step.ts';
 import { tiedBow } from './tied-bow.ts';
 import { tieredSkirt } from './tiered-skirt.ts';
+import { unevenShoulders } from './uneven-shoulders.ts';
 import { waistDarts } from './waist-darts.ts';
 import { waistLevel } from './waist-level.ts';
 import { wrapFront } from './wrap-front.ts';
@@ -109,6 +111,8 @@ export const DESIGN_STEPS: readonly DesignStep[] = [
   armholeBinding,
   flatCollar,
   neckFrill,
+  shoulderDarts,
+  unevenShoulders,
   ...OWN_STEPS,
   sash,
   belt,

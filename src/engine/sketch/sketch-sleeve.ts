@@ -14,7 +14,15 @@ import {
   type Vector,
   vectorLength,
 } from '../geometry/index.ts';
-import { edgeEnd, edgeLength, findEdge, type Garment, type Piece, pieceOf } from '../piece/index.ts';
+import {
+  edgeEnd,
+  edgeLength,
+  edgeStart,
+  findEdge,
+  type Garment,
+  type Piece,
+  pieceOf,
+} from '../piece/index.ts';
 import type { SketchLine, SketchSide } from './sketch.ts';
 import { sketchArmEdge, sketchWing } from './sketch-arm-edge.ts';
 import { bodiceOf, bothHalves } from './sketch-bodice.ts';
@@ -38,7 +46,7 @@ export function sketchSleeve(garment: Garment, side: SketchSide): readonly Sketc
   if (top === undefined || low === undefined) return [];
   const end = endOf(garment, sleeve);
   if (end === null) return [];
-  const [tip, underarm] = [edgeEnd(top, 'shoulder'), edgeEnd(low, 'armhole')];
+  const [tip, underarm] = [edgeStart(top, 'armhole'), edgeEnd(low, 'armhole')];
   const down = rotate({ x: 1, y: 0 }, HANGS);
   const outer = add(tip, scale(down, end.length));
   const inner = endInner(outer, down, end.width / 2, underarm);
