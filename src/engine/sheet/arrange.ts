@@ -67,7 +67,7 @@ export function arrange(shapes: readonly (readonly Point[])[], settings: Arrange
  * How many arrangements are tried beyond the first ones, for each shape fewer of them: 15 shapes take a quarter of a
  * second on large sheets. On joined ones the true outlines are counted each time, which takes longer.
  */
-const WHOLE_TRIALS = 4500;
+const WHOLE_TRIALS = 4000;
 const JOINED_TRIALS = 150;
 
 function latticeOf(grid: TileGrid): Lattice {
