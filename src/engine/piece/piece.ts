@@ -84,6 +84,8 @@ export interface Marking {
   readonly brought?: number;
   /** The length, mm, to which elastic draws a `gather` line. */
   readonly drawnTo?: number;
+  /** As worn, for a line that holds on one side only: both halves are drawn as one. */
+  readonly side?: 'left' | 'right';
   readonly kind:
     | 'centre'
     | 'pleat-fold'
@@ -93,7 +95,8 @@ export interface Marking {
     | 'strip-line'
     | 'button'
     | 'buttonhole'
-    | 'loop';
+    | 'loop'
+    | 'lower-side';
   readonly path: Path;
 }
 

@@ -74,12 +74,16 @@ export const MARKING_WORDS = {
   button: 'paper.piece.button',
   buttonhole: 'paper.piece.buttonhole',
   loop: 'paper.piece.loop',
+  'lower-side': 'paper.piece.lower-side',
 } as const satisfies Record<Marking['kind'], WordKey>;
+
+const wordOf = ({ kind, side }: Marking): WordKey =>
+  kind === 'lower-side' && side !== undefined ? `paper.piece.lower-side.${side}` : MARKING_WORDS[kind];
 
 /** Writes beside each marking what it is; words that find no free place are left out, the line speaks by its dash. */
 export function writeMarkings(lettering: Lettering, markings: readonly Marking[]): void {
   for (const marking of markings) {
-    writeBeside(lettering, marking.path, say(MARKING_WORDS[marking.kind], {}, lettering.ink.units));
+    writeBeside(lettering, marking.path, say(wordOf(marking), {}, lettering.ink.units));
   }
 }
 

@@ -25,6 +25,7 @@ export const LINE_STYLES = {
   button: { width: 0.35, dash: [], grey: 0 },
   buttonhole: { width: 0.6, dash: [], grey: 0 },
   loop: { width: 0.6, dash: [], grey: 0 },
+  'lower-side': { width: 0.35, dash: [3, 1, 0.8, 1, 0.8, 1], grey: 0 },
   frame: { width: 0.15, dash: [], grey: 0.35 },
   join: { width: 0.3, dash: [0.6, 2], grey: 0.2 },
   cross: { width: 0.25, dash: [], grey: 0 },

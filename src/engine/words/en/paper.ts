@@ -14,6 +14,9 @@ export const paper = {
   'paper.piece.button': 'button',
   'paper.piece.buttonhole': 'buttonhole',
   'paper.piece.loop': 'loop',
+  'paper.piece.lower-side': 'lower side only',
+  'paper.piece.lower-side.left': 'left side only',
+  'paper.piece.lower-side.right': 'right side only',
 
   'paper.figure.name': 'Straight pieces {number}',
   'paper.figure.about':
