@@ -8,7 +8,12 @@ export function tellPanels(bench: Bench, title: Saying, panels: readonly Piece[]
   for (const panel of panels) {
     const { maxX: width, maxY: length } = pathBounds(outlineOf(panel));
     bench.part(title);
-    const values = { piece: panel.title, width: { mm: width }, length: { mm: length } };
+    // A width of pleats is what the pleats add up to; the hand rules it to the nearest mark.
+    const values = {
+      piece: panel.title,
+      width: { mm: bench.rounded(width) },
+      length: { mm: bench.rounded(length) },
+    };
     const onFold = panel.cutting.as === 'fold';
     bench.tell(
       onFold ? 'draft.panel-on-fold' : 'draft.panel',
