@@ -1,11 +1,13 @@
 import {
   add,
   angleBetween,
+  cross,
   curveBetween,
   curveOfLength,
+  curveThrough,
   distance,
+  dot,
   type Path,
-  type Point,
   pathAt,
   pathEnd,
   pathEndTangent,
@@ -26,13 +28,21 @@ import { type Edge, findEdge, type Piece } from '../piece/index.ts';
 
 /** The lines of a half, or of its lining, as they run on the side of the lower shoulder. */
 export interface LowerSide {
-  /** The shoulder, part by part where a dart parts it, and the overarm, each as long as on the higher side. */
-  readonly seam: readonly Path[];
-  /** The upper part of the armhole or sleeve edge, from the lowered tip until it runs into the drawn edge. */
-  readonly opening: Path;
-  /** How far along the drawn edge that is, mm, and how much shorter the edge becomes, mm. */
+  /** The shoulder, part by part where a dart parts it and as long as on the higher side. */
+  readonly shoulder: readonly Path[];
+  /** From the lowered tip to the old outer edge; null where the shoulder ends at an armhole. */
+  readonly overarm: Path | null;
+  /** The upper part of the armhole, from the lowered tip until it runs into the drawn one; null after an overarm. */
+  readonly armhole: Path | null;
+  /** How far along the drawn edge round the arm the lines meet it, mm, and how much shorter that edge becomes, mm. */
   readonly joins: number;
   readonly loss: number;
+}
+
+/** What both halves must have alike, mm. */
+interface LowerAlike {
+  readonly loss: number;
+  readonly overarm: number;
 }
 
 /** The lowered arm edge runs into the old one at half its length, or so many times lower than the tip, where there is room. */
@@ -61,33 +71,28 @@ export function mostLowered(piece: Piece): number {
 }
 
 /**
- * Turns the shoulder about the neck point until its tip lies `by` mm lower, so that it keeps its length; the overarm
- * goes down with the tip; the arm edge is drawn from there into the old one. With a `loss` the arm edge loses just that
- * much, where a curve can. Ask `hasWholeShoulder` and `mostLowered` first.
+ * Turns the shoulder about the neck point until its tip lies `by` mm lower, so that it keeps its length. An armhole is
+ * drawn from there into the old one; an overarm ends `by` further down the outer edge. What both halves must have
+ * `alike` is kept where a curve can. Ask `hasWholeShoulder` and `mostLowered` first.
  */
-export function lowerSide(piece: Piece, by: number, loss: number | null): LowerSide {
+export function lowerSide(piece: Piece, by: number, alike: LowerAlike | null): LowerSide {
   const opening = openingOf(piece);
-  const shoulder = turnedShoulder(
+  if (opening === undefined) throw new Error(`Piece "${piece.id}" has no edge round the arm.`);
+  const turned = turnedShoulder(
     shoulderEdges(piece).map(({ path }) => path),
     by,
   );
-  if (opening === undefined) throw new Error(`Piece "${piece.id}" has no edge round the arm.`);
   const overarm = findEdge(piece, 'overarm')?.path;
-  const lowered = overarm === undefined ? null : lowerOverarm(overarm, shoulder);
-  const edge = opening.path;
-  const start = pathEnd(lowered ?? shoulder.last);
-  const leaving = lowered === null ? rotate(pathStartTangent(edge), shoulder.turn) : pathStartTangent(edge);
-  const room = upToCorner(edge);
+  if (overarm !== undefined) {
+    const drawn = lowerOverarm(overarm, opening.path, turned, by);
+    const path = alike === null ? drawn : (curveOfLength(drawn, alike.overarm) ?? drawn);
+    return { shoulder: turned.parts, overarm: path, armhole: null, joins: by, loss: by };
+  }
+  const room = upToCorner(opening.path);
   const joins = Math.min(room, Math.max(EASY_JOIN.share * room, EASY_JOIN.times * by));
-  const into = pathAt(edge, joins);
-  const drawn = curveBetween(start, leaving, into.point, into.tangent);
-  const redrawn = loss === null ? drawn : (curveOfLength(drawn, joins - loss) ?? drawn);
-  return {
-    seam: lowered === null ? shoulder.parts : [...shoulder.parts, lowered],
-    opening: redrawn,
-    joins,
-    loss: joins - pathLength(redrawn),
-  };
+  const drawn = lowerArmhole(opening.path, turned, joins);
+  const armhole = alike === null ? drawn : (curveOfLength(drawn, joins - alike.loss) ?? drawn);
+  return { shoulder: turned.parts, overarm: null, armhole, joins, loss: joins - pathLength(armhole) };
 }
 
 interface TurnedShoulder {
@@ -116,14 +121,32 @@ function turnedShoulder(parts: readonly Path[], by: number): TurnedShoulder {
   return { parts: turned, last: turned.at(-1) ?? first, turn, tip: moved(length) };
 }
 
-/** The overarm goes down with the tip, leaves along the lowered shoulder, and keeps its length and its other end's direction. */
-function lowerOverarm(overarm: Path, shoulder: TurnedShoulder): Path {
-  const from = pathEnd(shoulder.last);
-  const to: Point = add(pathEnd(overarm), subtract(from, pathStart(overarm)));
-  const drawn = curveBetween(from, pathEndTangent(shoulder.last), to, pathEndTangent(overarm));
-  return (
-    curveOfLength(drawn, pathLength(overarm)) ?? pathTranslate(overarm, subtract(from, pathStart(overarm)))
+/** The overarm leaves along the lowered shoulder and meets the outer edge, further down, at the angle that it had. */
+function lowerOverarm(overarm: Path, edge: Path, shoulder: TurnedShoulder, by: number): Path {
+  const end = pathAt(edge, by);
+  const [before, after] = [pathStartTangent(edge), end.tangent];
+  const bend = Math.atan2(cross(before, after), dot(before, after));
+  return curveBetween(
+    pathEnd(shoulder.last),
+    pathEndTangent(shoulder.last),
+    end.point,
+    rotate(pathEndTangent(overarm), bend),
   );
+}
+
+/** Where along the redrawn part its inner points lie, as shares of it. */
+const SHAPED_AT = [0.25, 0.5, 0.75];
+
+/** The old armhole, moved with the tip at its top and less and less below, so that it keeps its hollow. */
+function lowerArmhole(edge: Path, shoulder: TurnedShoulder, joins: number): Path {
+  const into = pathAt(edge, joins);
+  const inner = SHAPED_AT.map((share) =>
+    add(pathAt(edge, joins * share).point, scale(shoulder.tip, (1 - share) ** 2)),
+  );
+  return curveThrough([pathEnd(shoulder.last), ...inner, into.point], {
+    start: rotate(pathStartTangent(edge), shoulder.turn),
+    end: into.tangent,
+  });
 }
 
 /** Length of an edge from its start to its first corner, mm. */
@@ -141,16 +164,16 @@ function upToCorner(path: Path): number {
   return length;
 }
 
-/** Runs that follow each other become one, for one line on paper. */
-export function joined(paths: readonly Path[]): readonly Path[] {
+/** The lines as they are marked: what follows each other along the shoulder seam is one line. */
+export function lowerLines({ shoulder, overarm, armhole }: LowerSide): readonly Path[] {
   const runs: Path[] = [];
-  for (const path of paths) {
+  for (const path of overarm === null ? shoulder : [...shoulder, overarm]) {
     const last = runs.at(-1);
     if (last !== undefined && distance(pathEnd(last), pathStart(path)) < 1e-6)
       runs[runs.length - 1] = pathJoin(last, path);
     else runs.push(path);
   }
-  return runs;
+  return armhole === null ? runs : [...runs, armhole];
 }
 
 /**
@@ -160,9 +183,10 @@ export function joined(paths: readonly Path[]): readonly Path[] {
 export function facingLines(facing: Piece, half: LowerSide): readonly Path[] {
   const own = [...shoulderEdges(facing), ...facing.edges.filter(({ name }) => name === 'overarm')];
   const length = own.reduce((sum, { path }) => sum + pathLength(path), 0);
-  const [first, last] = [half.seam[0], half.seam.at(-1)];
+  const [first, last] = [half.shoulder[0], half.overarm ?? half.shoulder.at(-1)];
   if (first === undefined || last === undefined || length === 0) return [];
   if (openingOf(facing) === undefined) return [pathSlice(first, 0, Math.min(length, pathLength(first)))];
   const whole = pathLength(last);
-  return [pathSlice(last, Math.max(0, whole - length), whole), half.opening];
+  const part = pathSlice(last, Math.max(0, whole - length), whole);
+  return half.armhole === null ? [part] : [part, half.armhole];
 }

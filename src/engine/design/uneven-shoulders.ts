@@ -1,20 +1,13 @@
 import type { Half } from '../block/index.ts';
 import type { Bench } from '../construct/index.ts';
 import { type Path, pathLength } from '../geometry/index.ts';
-import {
-  findEdge,
-  type Garment,
-  type Marking,
-  type Piece,
-  type PieceId,
-  type SeamEdge,
-} from '../piece/index.ts';
+import type { Garment, Marking, Piece, PieceId, SeamEdge } from '../piece/index.ts';
 import { bodicePieces, HALVES } from './bodice.ts';
 import {
   facingLines,
   hasWholeShoulder,
-  joined,
   type LowerSide,
+  lowerLines,
   lowerSide,
   mostLowered,
   shoulderEdges,
@@ -80,9 +73,10 @@ export const unevenShoulders = defineStep({
     'draw.back': 'Lower shoulder, back',
     'draw.shoulder':
       'For the {side} side only: turn the shoulder line about the neck point until the shoulder tip lies {by} lower. It stays {length} long.',
-    'draw.overarm': 'Draw the overarm on from the lowered tip, as long as it was: {length}.',
-    'draw.opening':
-      'Draw the edge round the arm from there into the old line, meeting it smoothly {along} along it from the old tip. It comes out {loss} shorter, and front and back must lose the same.',
+    'draw.overarm':
+      'Draw the overarm on from the lowered tip to the outer edge, {by} further down that edge, and meet it as before. It must be {length} in front and behind alike.',
+    'draw.armhole':
+      'Draw the armhole again from there, square to the shoulder as before, into the old line {along} along it from the old tip. It comes out {loss} shorter, and front and back must lose the same.',
     draw: 'Lower shoulder',
     'draw.trim':
       'Write “{side} side only” on these lines, and draw them on the lining and the facings too. Cut both sides alike, for the higher shoulder. Then trim the {side} side, as worn, along the lines with the same allowance, front and back alike, so that the shoulder seam still agrees. Mind that a back seen from outside has her left on the left, and a front has it on the right.',
@@ -111,8 +105,7 @@ export const unevenShoulders = defineStep({
     if (sewn !== null) bench.tell(`uneven-shoulders.draw.${sewn}`, { loss: { mm: loss }, by: { mm: by } });
 
     const lines = new Map<PieceId, readonly Path[]>();
-    for (const { piece, lowered } of [...shell, ...lining])
-      lines.set(piece.id, [...joined(lowered.seam), lowered.opening]);
+    for (const { piece, lowered } of [...shell, ...lining]) lines.set(piece.id, lowerLines(lowered));
     for (const { half, lowered } of shell)
       for (const facing of facingsOf(garment, half)) lines.set(facing.id, facingLines(facing, lowered));
     const marked = (piece: Piece): Piece => ({
@@ -140,19 +133,23 @@ interface LoweredHalf {
 }
 
 /**
- * Both halves of a layer, as far as they carry shoulders. Both lose as much of their arm edge as the one that loses
- * less by itself: a curve can always be drawn fuller, but not always flatter.
+ * Both halves of a layer, as far as they carry shoulders. Both lose as much of their armhole as the one that loses
+ * less by itself, and get the longer overarm: a curve can always be drawn fuller, but not always flatter.
  */
 function lowerLayer(garment: Garment, layer: 'shell' | 'lining', by: number): readonly LoweredHalf[] {
   const carrying = HALVES.flatMap((half) => {
     const piece = shoulderPiece(garment, half, layer);
     return piece === undefined ? [] : [{ half, piece }];
   });
-  const loss = Math.min(...carrying.map(({ piece }) => lowerSide(piece, by, null).loss));
+  const alone = carrying.map(({ piece }) => lowerSide(piece, by, null));
+  const alike = {
+    loss: Math.min(...alone.map(({ loss }) => loss)),
+    overarm: Math.max(...alone.map(({ overarm }) => (overarm === null ? 0 : pathLength(overarm)))),
+  };
   return carrying.map(({ half, piece }) => ({
     half,
     piece,
-    lowered: lowerSide(piece, by, loss),
+    lowered: lowerSide(piece, by, alike),
     most: mostLowered(piece),
   }));
 }
@@ -171,23 +168,23 @@ function tellHalf(
     { key: `uneven-shoulders.draw.${half}`, values: {} },
     piece.edges.map((edge) => edge.path),
   );
-  const overarm = findEdge(piece, 'overarm') === undefined ? undefined : lowered.seam.at(-1);
   bench.tell(
     'uneven-shoulders.draw.shoulder',
     { side, by: { mm: by }, length: { mm: shoulderLength(piece) } },
-    { lines: lowered.seam.filter((path) => path !== overarm) },
+    { lines: lowered.shoulder },
   );
-  if (overarm !== undefined)
+  if (lowered.overarm !== null)
     bench.tell(
       'uneven-shoulders.draw.overarm',
-      { length: { mm: pathLength(overarm) } },
-      { lines: [overarm] },
+      { by: { mm: by }, length: { mm: pathLength(lowered.overarm) } },
+      { lines: [lowered.overarm] },
     );
-  bench.tell(
-    'uneven-shoulders.draw.opening',
-    { along: { mm: lowered.joins }, loss: { mm: lowered.loss } },
-    { lines: [lowered.opening] },
-  );
+  if (lowered.armhole !== null)
+    bench.tell(
+      'uneven-shoulders.draw.armhole',
+      { along: { mm: lowered.joins }, loss: { mm: lowered.loss } },
+      { lines: [lowered.armhole] },
+    );
 }
 
 /** Whether a sleeve or a strip is sewn to the edge round the arm; linings and facings are trimmed with it. */
