@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { bodiceBack, bodiceFront, bowKnot, dressOf, yokeFront } from '../../../tests/fixtures/cut-pieces.ts';
 import type { CutPiece } from '../cut/index.ts';
-import { outlineContains, pathEnd, pathJoin, pathStart } from '../geometry/index.ts';
+import { outlineContains, type Path, pathEnd, pathJoin, pathStart } from '../geometry/index.ts';
 import { drawPiece } from './piece-drawing.ts';
 import type { Ink, StrokeMark, TextMark } from './scene.ts';
 
@@ -140,5 +140,18 @@ describe('lines', () => {
     expect(hatch(bodiceFront())).toBe('plain');
     expect(hatch(yokeFront())).toBe('net');
     expect(hatch({ ...bodiceFront(), piece: { ...bodiceFront().piece, cloth: 'lining' } })).toBe('diagonal');
+  });
+});
+
+describe('a line for the lower side', () => {
+  test.each(['left', 'right'] as const)('has a dash of its own and names the %s side', (side) => {
+    const cut = bodiceFront();
+    const path: Path = { segments: [{ kind: 'line', from: { x: 50, y: 60 }, to: { x: 110, y: 80 } }] };
+    const marked: CutPiece = {
+      ...cut,
+      piece: { ...cut.piece, markings: [...cut.piece.markings, { kind: 'lower-side', side, path }] },
+    };
+    expect(strokes(marked, 'lower-side').map((mark) => mark.path)).toEqual([path]);
+    expect(texts(marked).map((mark) => mark.text)).toContain(`${side} side only`);
   });
 });

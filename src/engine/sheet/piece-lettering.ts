@@ -83,7 +83,9 @@ const wordOf = ({ kind, side }: Marking): WordKey =>
 /** Writes beside each marking what it is; words that find no free place are left out, the line speaks by its dash. */
 export function writeMarkings(lettering: Lettering, markings: readonly Marking[]): void {
   for (const marking of markings) {
-    writeBeside(lettering, marking.path, say(wordOf(marking), {}, lettering.ink.units));
+    const words = say(wordOf(marking), {}, lettering.ink.units);
+    if (marking.kind === 'lower-side') writeLevel(lettering, marking.path, words);
+    else writeBeside(lettering, marking.path, words);
   }
 }
 
@@ -107,6 +109,23 @@ function writeBeside(lettering: Lettering, path: Path, words: string): void {
     }
   }
   writeBeyond(lettering, path, words);
+}
+
+/** For a line that slopes beside an edge: the words stand level below it, or above, clear of it. */
+function writeLevel(lettering: Lettering, path: Path, words: string): void {
+  const half = lettering.ink.measure.width(words, WORD_SIZE, 'regular') / 2;
+  for (const windows of [lettering.windows, []]) {
+    for (const share of PLACES_ALONG) {
+      const { point: at, tangent } = pathAt(path, pathLength(path) * share);
+      const slope = Math.abs(tangent.y) / Math.max(Math.abs(tangent.x), 0.2);
+      for (const way of [1, -1]) {
+        const foot = add(at, { x: 0, y: way * (2 * BESIDE + slope * half) });
+        const side = { x: 0, y: way };
+        if (writeAlong({ ...lettering, windows }, words, foot, { x: 1, y: 0 }, side, WORD_SIZE, 2 * half))
+          return;
+      }
+    }
+  }
 }
 
 /** For a short mark: the word follows on one of its ends. */
