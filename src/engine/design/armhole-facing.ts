@@ -12,14 +12,18 @@ import {
   pathReverse,
   pathSlice,
   pathStart,
+  pathWithEnds,
 } from '../geometry/index.ts';
 import {
+  edgeLength,
+  edgeOf,
   findEdge,
   type Garment,
   grainThrough,
   outlineOf,
   type Piece,
   pieceOf,
+  reshape,
   type Seam,
 } from '../piece/index.ts';
 import { armEdgesOf, type OpenArm, openArm } from './arm-opening.ts';
@@ -68,7 +72,7 @@ export const armholeFacing = defineStep({
     }
     return done({
       ...garment,
-      pieces: [...garment.pieces, ...facings],
+      pieces: [...garment.pieces, ...trueTops(facings, arm)],
       seams: [...garment.seams, ...facingSeams(garment, arm)],
     });
   },
@@ -130,6 +134,26 @@ function drawFacing(
   return facing;
 }
 
+/**
+ * Two shoulders of different slope meet the outer edge at different depths; the longer facing is cut back, so that
+ * both end alike at the seam between them.
+ */
+function trueTops(facings: readonly Piece[], arm: OpenArm): readonly Piece[] {
+  const top = topEdge(arm);
+  const length = Math.min(...facings.map((facing) => edgeLength(facing, top)));
+  return facings.map((facing) => {
+    const path = edgeOf(facing, top).path;
+    const over = pathLength(path) - length;
+    if (over < 1e-6) return facing;
+    const kept = pathSlice(path, over, pathLength(path));
+    const outer = edgeOf(facing, 'outer').path;
+    return reshape(facing, { [top]: kept, outer: pathWithEnds(outer, pathStart(outer), pathStart(kept)) });
+  });
+}
+
+/** A drop shoulder runs on over the arm, and its facing ends on the overarm instead of the shoulder. */
+const topEdge = (arm: OpenArm): 'shoulder' | 'overarm' => (arm === 'armhole' ? 'shoulder' : 'overarm');
+
 function facingSeams(garment: Garment, arm: OpenArm): readonly Seam[] {
   const twice = (half: Half, edge: string, reversed = false) => ({
     piece: `armhole-facing-${half}`,
@@ -146,8 +170,7 @@ function facingSeams(garment: Garment, arm: OpenArm): readonly Seam[] {
     smoothStart: false,
     smoothEnd: false,
   });
-  // A drop shoulder runs on over the arm, and its facing ends on the overarm instead of the shoulder.
-  const shoulder = arm === 'armhole' ? 'shoulder' : 'overarm';
+  const shoulder = topEdge(arm);
   return [
     seam(
       'round',

@@ -104,3 +104,26 @@ describe('an armhole facing', () => {
     expect(refusalOf({ steps: ['set-in-sleeve', 'armhole-facing'] })).toBe('armhole-facing.sleeved');
   });
 });
+
+describe('an armhole facing under two different slopes', () => {
+  it('ends alike on front and back where they are sewn together', () => {
+    const dress = dressOf({
+      ageMonths: 6,
+      measured: { height: 654, chestGirth: 417 },
+      block: { kind: 'drafted', given: { method: 'eighth-of-chest', frontShoulderFall: '15 mm' } },
+      steps: [
+        'nappy-room',
+        'dropped-waist',
+        [
+          'drop-shoulder',
+          { finish: 'short', drop: '0 mm', capHeight: '63 mm', shapeIn: '7 mm', shapeDown: '8 mm' },
+        ],
+        'armhole-facing',
+      ],
+    });
+    const [front, back] = ['front', 'back'].map((half) =>
+      edgeLength(pieceNamed(dress, `armhole-facing-${half}`), 'overarm'),
+    );
+    expect(front).toBeCloseTo(back ?? 0, 6);
+  });
+});

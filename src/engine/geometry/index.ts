@@ -22,6 +22,7 @@ export {
   pathReverse,
   pathStart,
   pathStartTangent,
+  pathWithEnds,
 } from './path.ts';
 export {
   add,
