@@ -24,26 +24,33 @@ const GUESSED: readonly MeasureId[] = [
 ];
 
 /**
- * Plausible children of 6 months to 12 years: age, height and chest are always given, any of the other measures
- * may be. To be put into `completeBody`.
+ * Plausible children from 6 months to an age: age, height and chest are always given, any of the other measures may
+ * be. To be put into `completeBody`.
  */
-export const randomBody: fc.Arbitrary<BodyInput> = fc
-  .record({
-    ageMonths: fc.integer({ min: AGE_MONTHS.least, max: AGE_MONTHS.blocksUpTo }),
-    height: deviation(2),
-    chestGirth: deviation(2),
-    others: fc.record(
-      Object.fromEntries([
-        ...SURVEYED.map((id) => [id, deviation(2)] as const),
-        ...GUESSED.map((id) => [id, deviation(1)] as const),
-      ]),
-      { requiredKeys: [] },
-    ),
-  })
-  .map(({ ageMonths, height, chestGirth, others }) => {
-    const withHeight = measuredToo({ ageMonths, measured: {} }, { height });
-    return measuredToo(measuredToo(withHeight, { chestGirth }), others);
-  });
+const bodiesUpTo = (months: number): fc.Arbitrary<BodyInput> =>
+  fc
+    .record({
+      ageMonths: fc.integer({ min: AGE_MONTHS.least, max: months }),
+      height: deviation(2),
+      chestGirth: deviation(2),
+      others: fc.record(
+        Object.fromEntries([
+          ...SURVEYED.map((id) => [id, deviation(2)] as const),
+          ...GUESSED.map((id) => [id, deviation(1)] as const),
+        ]),
+        { requiredKeys: [] },
+      ),
+    })
+    .map(({ ageMonths, height, chestGirth, others }) => {
+      const withHeight = measuredToo({ ageMonths, measured: {} }, { height });
+      return measuredToo(measuredToo(withHeight, { chestGirth }), others);
+    });
+
+/** To 12 years, for which the methods of the blocks are meant. */
+export const randomBody: fc.Arbitrary<BodyInput> = bodiesUpTo(AGE_MONTHS.blocksUpTo);
+
+/** To 14 years, as far as bodies are known. */
+export const randomBodyTo14: fc.Arbitrary<BodyInput> = bodiesUpTo(AGE_MONTHS.most);
 
 function deviation(most: number): fc.Arbitrary<number> {
   return fc.double({ min: -most, max: most, noNaN: true });
