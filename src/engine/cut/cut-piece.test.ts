@@ -1,10 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { dressOf } from '../../../tests/dress-of.ts';
 import { aFront, frontEdges, label, panel, pieceOf } from '../../../tests/outside/cut-shapes.ts';
 import { number } from '../../../tests/outside/geometry-shapes.ts';
 import {
   distance,
   outlineContains,
+  outlineSelfCrossings,
   pathAt,
   pathBounds,
   pathLength,
@@ -162,5 +164,23 @@ describe('the label', () => {
     expect(words({ as: 'pair', copies: 2 })).toBe('Cut 2 in satin, 1 pair');
     expect(words({ as: 'pair', copies: 4 })).toBe('Cut 4 in satin, 2 pairs');
     expect(words({ as: 'single', copies: 3 })).toBe('Cut 3 in satin');
+  });
+});
+
+describe('the cutting line of a collar on a sweetheart neck', () => {
+  it('has no speck that runs backward where two parallels meet', () => {
+    const dress = dressOf({
+      ageMonths: 6,
+      measured: { height: 654, chestGirth: 417 },
+      block: { kind: 'drafted', given: { frontShoulderFall: '17 mm' } },
+      steps: [
+        ['neckline', { shape: 'sweetheart', frontDrop: '3 mm', backDrop: '4 mm' }],
+        'back-buttons',
+        ['flat-collar', { neckEase: '7 mm', shape: 'rounded' }],
+      ],
+    });
+    const collar = makeCutPieces(dress, { label }).find(({ piece }) => piece.id === 'collar');
+    if (collar === undefined) throw new Error('There is a collar.');
+    expect(outlineSelfCrossings(collar.cuttingLine)).toEqual([]);
   });
 });

@@ -1,9 +1,9 @@
 import { boundsMeet, segmentBounds } from './bounds.ts';
 import { segmentLength, segmentLengthTo } from './length.ts';
 import { outlineArea, outlineIsClosed } from './outline.ts';
-import { pathFrom, pathWithEnds } from './path.ts';
+import { pathEnd, pathFrom, pathWithEnds } from './path.ts';
 import { add, distance, dot, subtract, vectorLength } from './points.ts';
-import { segmentPoint, segmentTangent } from './segment.ts';
+import { segmentPoint, segmentTangent, segmentWithEnds } from './segment.ts';
 import { cubicDoublePoint, segmentCrossings } from './segment-crossings.ts';
 import { pathSplit } from './split.ts';
 import type { Path, Point, Segment } from './types.ts';
@@ -39,16 +39,41 @@ export function outlineSelfCrossings(o: Path): Point[] {
  * simple. For outlines in our orientation, with the cloth on the right hand.
  */
 export function outlineWithoutLoops(o: Path): Path {
+  const cut = loopsCutOff(o);
+  if (cut.simple) return cut.outline;
+  // What is left may be no loop but a speck that runs backward; without it the outline may be simple.
+  const again = loopsCutOff(withoutSpecks(cut.outline));
+  return again.simple ? again.outline : cut.outline;
+}
+
+function loopsCutOff(o: Path): { readonly outline: Path; readonly simple: boolean } {
   let outline = o;
   for (let i = 0; i < MOST_LOOPS; i++) {
     const [meeting] = selfMeetings(outline);
-    if (meeting === undefined) return outline;
+    if (meeting === undefined) return { outline, simple: true };
     const parts = partsAt(outline, meeting);
-    if (parts === null) return outline;
+    if (parts === null) break;
     const [loop, rest] = parts;
     outline = outlineArea(loop) < outlineArea(rest) ? rest : loop;
   }
-  return outline;
+  return { outline, simple: false };
+}
+
+/** Shorter bits of a parallel are thinner than any pen, and may run backward where its parts meet, mm. */
+const SPECK = 0.03;
+
+/** The path without its specks; what follows one begins where it began. */
+function withoutSpecks(o: Path): Path {
+  const kept: Segment[] = [];
+  for (const s of o.segments) {
+    const before = kept.at(-1);
+    if (before !== undefined && segmentLength(s) < SPECK) continue;
+    const meets = before === undefined || (before.to.x === s.from.x && before.to.y === s.from.y);
+    kept.push(meets ? s : segmentWithEnds(s, before.to, s.to));
+  }
+  const [first, last] = [kept[0], kept.at(-1)];
+  if (first === undefined || last === undefined || kept.length === o.segments.length) return o;
+  return pathWithEnds(pathFrom(kept), first.from, outlineIsClosed(o) ? first.from : pathEnd(o));
 }
 
 /** The loop between both passages of a meeting, and what remains without it; both closed. */
