@@ -183,6 +183,7 @@ const TRIED: Readonly<Record<string, readonly [number, number]>> = {
   backDrop: [0, 60],
   widen: [0, 30],
   rise: [0, 15],
+  backRise: [0, 15],
   above: [15, 40],
   below: [10, 20],
   drop: [0, 45],

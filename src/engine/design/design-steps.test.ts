@@ -147,6 +147,19 @@ describe('yoke', () => {
     }
   });
 
+  it('the back line runs straight across, or rises to the centre, pointed or curved', () => {
+    for (const line of ['straight', 'curved']) {
+      for (const [backRise, by] of [
+        ['0 mm', 0],
+        ['15 mm', 15],
+      ] as const) {
+        const dress = dressOf({ steps: [['yoke', { line, backRise }]] });
+        const path = edgeOf(pieceNamed(dress, 'back-yoke'), 'yoke-line').path;
+        expect(path.segments[0].from.y - (path.segments.at(-1)?.to.y ?? 0)).toBeCloseTo(by, 6);
+      }
+    }
+  });
+
   it('refuses a line above the neckline', () => {
     const steps: [string, Record<string, string>][] = [
       ['neckline', { frontDrop: '50 mm' }],

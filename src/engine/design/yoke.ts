@@ -59,6 +59,11 @@ function opensLevel(piece: Piece): boolean {
 const params = {
   halves: choiceParam(['both', 'front', 'back'], 'both', COMMON_PRACTICE),
   line: choiceParam(['straight', 'curved'], 'curved', COMMON_PRACTICE),
+  backRise: lengthParam(
+    () => 0,
+    () => [0, 150],
+    'straight across at the armhole line (common practice, no source)',
+  ),
   rise: lengthParam(
     () => inches(1),
     () => [0, 150],
@@ -89,10 +94,11 @@ export const yoke = defineStep({
     'halves.both': 'Front and back',
     'halves.front': 'Front only',
     'halves.back': 'Back only',
-    line: 'Front line',
+    line: 'Line',
     'line.straight': 'Straight, rising to a point',
     'line.curved': 'Curved, level at the centre',
     rise: 'Front line rises to the centre by',
+    backRise: 'Back line rises to the centre by',
     above: 'Starts above the armhole line by',
     below: 'Starts below the armhole line by, unless above it',
     'above-neckline':
@@ -164,7 +170,7 @@ function cutYoke(
     { from: { word: side.name }, makes: { word: level.name } },
     { places: [level], lines: [linePath(side.at, level.at)] },
   );
-  const rise = half === 'front' ? values.rise : 0;
+  const rise = half === 'front' ? values.rise : values.backRise;
   const end = rise === 0 ? level : bench.from(level).up(rise, 'yoke.place.centre');
   const over = edgeEnd(piece, 'centre').y + LEAST_YOKE - end.at.y;
   if (over > 0) return cannot('yoke.above-neckline', { over: { mm: over }, least: { mm: LEAST_YOKE } });
