@@ -18,6 +18,7 @@ import {
   edgeLength,
   edgeOf,
   findEdge,
+  flatSeam,
   type Garment,
   grainThrough,
   outlineOf,
@@ -161,15 +162,8 @@ function facingSeams(garment: Garment, arm: OpenArm): readonly Seam[] {
     times: 2,
     reversed,
   });
-  const seam = (id: string, a: Seam['a'], b: Seam['b']): Seam => ({
-    id: `armhole-facing-${id}`,
-    name: 'facing',
-    a,
-    b,
-    join: { kind: 'flat' },
-    smoothStart: false,
-    smoothEnd: false,
-  });
+  const seam = (id: string, a: Seam['a'], b: Seam['b']): Seam =>
+    flatSeam(`armhole-facing-${id}`, 'facing', a, b);
   const shoulder = topEdge(arm);
   return [
     seam(

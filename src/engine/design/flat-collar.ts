@@ -28,6 +28,7 @@ import {
   type EdgeKind,
   edgeLength,
   edgeOf,
+  flatSeam,
   type Garment,
   type Notch,
   outlineOf,
@@ -221,15 +222,7 @@ function sewOn(garment: Garment, neck: NeckForCollar, collar: Piece): Garment {
     dress = withPiece(dress, { ...piece, notches: [...piece.notches, notch] });
     notches.push({ edge: 'neck', at: half === 'front' ? middle * k : onCollar - middle * k, ...rest });
   }
-  const seam = (id: string, a: Seam['a'], b: Seam['b']): Seam => ({
-    id,
-    name: 'collar',
-    a,
-    b,
-    join: { kind: 'flat' },
-    smoothStart: false,
-    smoothEnd: false,
-  });
+  const seam = (id: string, a: Seam['a'], b: Seam['b']): Seam => flatSeam(id, 'collar', a, b);
   const round: Seam = {
     ...seam('collar', neck.side, [{ piece: collar.id, edge: 'neck', times: 2 }]),
     join: { kind: 'eased', ease: 2 * (onCollar - neck.half) },

@@ -1,6 +1,7 @@
 import { linePath, type Point } from '../geometry/index.ts';
 import {
   edgeLength,
+  flatSeam,
   type Garment,
   type Notch,
   type Piece,
@@ -134,15 +135,7 @@ function sewOn(garment: Garment, neck: NeckForCollar, frill: Piece, ratio: numbe
     ...holder,
     notches: [...holder.notches, notch(atFront.edge, middle)],
   });
-  const seam = (id: string, a: Seam['a'], b: Seam['b']): Seam => ({
-    id,
-    name: 'frill',
-    a,
-    b,
-    join: { kind: 'flat' },
-    smoothStart: false,
-    smoothEnd: false,
-  });
+  const seam = (id: string, a: Seam['a'], b: Seam['b']): Seam => flatSeam(id, 'frill', a, b);
   const round: Seam = {
     ...seam('neck-frill', neck.side, [{ piece: frill.id, edge: 'upper', times: 2 }]),
     join: ratio === null ? { kind: 'flat' } : { kind: 'gathered', ratio },

@@ -1,6 +1,6 @@
 import type { Garment } from './garment.ts';
 import type { EdgeName, Piece, PieceId } from './piece.ts';
-import type { Seam, SeamEdge } from './seam.ts';
+import type { Seam, SeamEdge, SeamName } from './seam.ts';
 import type { Split } from './split-piece.ts';
 
 const findPiece = (garment: Garment, id: PieceId): Piece | undefined =>
@@ -45,4 +45,9 @@ export function extendSeam(seam: Seam, after: EdgeName, next: EdgeName): Seam {
   const extend = (side: readonly SeamEdge[]): readonly SeamEdge[] =>
     side.flatMap((edge) => (edge.edge === after ? [edge, { ...edge, edge: next }] : [edge]));
   return { ...seam, a: extend(seam.a), b: extend(seam.b) };
+}
+
+/** A seam whose two sides are equally long, with no promise that anything runs through at its ends. */
+export function flatSeam(id: string, name: SeamName, a: Seam['a'], b: Seam['b']): Seam {
+  return { id, name, a, b, join: { kind: 'flat' }, smoothStart: false, smoothEnd: false };
 }

@@ -1,4 +1,4 @@
-export { extendSeam, pieceOf, withPiece, withSplit } from './change-garment.ts';
+export { extendSeam, flatSeam, pieceOf, withPiece, withSplit } from './change-garment.ts';
 export { type Closing, closingOverlap, opensBack, partsNeckAtBack, type ZipClosing } from './closing.ts';
 export {
   edgeEnd,
