@@ -53,10 +53,10 @@ module.exports = {
     },
     {
       name: 'engine-dependencies',
-      comment: 'The engine takes one library, valibot, in the room that reads orders.',
+      comment: 'The engine takes two libraries: valibot where orders are read, clipper2-ts where outlines are laid.',
       severity: 'error',
       from: { path: '^src/engine/', pathNot: '\\.test\\.ts$' },
-      to: { dependencyTypes: ['npm', 'npm-dev'], pathNot: 'node_modules/valibot/' },
+      to: { dependencyTypes: ['npm', 'npm-dev'], pathNot: 'node_modules/(valibot|clipper2-ts)/' },
     },
     {
       name: 'no-cycles',
