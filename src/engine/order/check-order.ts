@@ -3,7 +3,7 @@ import type { CutPiece } from '../cut/index.ts';
 import type { WordKey } from '../words/index.ts';
 import { cutDress } from './cut-dress.ts';
 import { type LaidCloths, layCloths } from './lay-cloths.ts';
-import type { Order } from './order.ts';
+import type { Order, OrderChild } from './order.ts';
 import { fieldProblem, type OrderProblem } from './problem.ts';
 import { type ChildDress, type Finding, workChild } from './work-child.ts';
 
@@ -29,6 +29,17 @@ export function checkOrder(order: Order, day: string): OrderReport {
   if (problems.length > 0) return { ok: false, problems: withoutUnitSlips(order, problems) };
   const dresses = results.flatMap((result) => (result.ok ? [result.dress] : []));
   return { ok: true, children: dresses.map((dress) => reportOn(order, dress, order.madeOn ?? day)) };
+}
+
+export type ChildCheck =
+  | { readonly ok: true; readonly report: ChildReport }
+  | { readonly ok: false; readonly problems: readonly OrderProblem[] };
+
+/** Draws, checks and cuts the dress of one child of the order, for a page that follows every change of a number. */
+export function checkChild(order: Order, child: OrderChild, day: string): ChildCheck {
+  const result = workChild(order, child);
+  if (!result.ok) return result;
+  return { ok: true, report: reportOn(order, result.dress, order.madeOn ?? day) };
 }
 
 /** Slips of the unit from this many on are one slip: the order says cm, and all of it is written in inches. */

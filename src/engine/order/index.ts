@@ -1,9 +1,30 @@
-export { type ChildReport, checkOrder, LEVELS, mustNotBeCut, type OrderReport } from './check-order.ts';
+export { changeUnits } from './change-units.ts';
+export {
+  type ChildReport,
+  checkChild,
+  checkOrder,
+  countOf,
+  LEVELS,
+  mustNotBeCut,
+  type OrderReport,
+} from './check-order.ts';
 export { sizeText } from './cut-dress.ts';
+export { type Day, monthsBetween, readDay } from './day.ts';
 export { libraryPages } from './library-pages.ts';
 export { makePack, PACK_CONTENTS, type Pack, type PackDocument } from './make-pack.ts';
-export { type NeededMeasure, neededMeasures } from './needed-measures.ts';
-export type { Order } from './order.ts';
+export { type NeededMeasure, type NeededMeasures, neededMeasures } from './needed-measures.ts';
+export type { Order, OrderChild } from './order.ts';
 export { type OrderProblem, problemSentence } from './problem.ts';
-export { LARGEST_ORDER, readOrder } from './read-order.ts';
+export { LARGEST_ORDER, readOrder, readOrderFile, readOrderValue } from './read-order.ts';
+export {
+  type ChildFile,
+  CLOTH_KINDS,
+  CLOTH_ROLES,
+  type ClothFile,
+  type EarlierFile,
+  type OrderFile,
+  OWN_FIELDS,
+  type PaperBlockFile,
+  type StepFile,
+} from './schema.ts';
 export type { Finding } from './work-child.ts';

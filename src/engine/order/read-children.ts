@@ -117,6 +117,10 @@ function readBody(
     const mm = reader.anyLength({ ...at, path: [...at.path, 'measures', id] }, given);
     if (mm !== null) measured[id] = mm;
   }
+  if (file.measured !== undefined && readDay(file.measured) === null) {
+    const place = { ...at, path: [...at.path, 'measured'] };
+    problems.push(fieldProblem(place, 'order.not-a-day', { found: shown(file.measured) }));
+  }
   return { ageMonths: ageOf(file, at, dueDay, problems), sex: file.sex ?? 'girl', measured };
 }
 

@@ -4,7 +4,7 @@ import { finestRuler, RULERS, type Ruler, type UnitSystem } from '../units/index
 import type { WordKey } from '../words/index.ts';
 import { childNames } from './child-names.ts';
 import { type Day, readDay } from './day.ts';
-import { readForm } from './form-problems.ts';
+import { type FormResult, readForm } from './form-problems.ts';
 import { migrateOrder } from './migrate.ts';
 import type { Order } from './order.ts';
 import type { OrderPath } from './path.ts';
@@ -42,16 +42,54 @@ export function readOrder(text: string): ReadOrder {
 
 type Refused = { readonly ok: false; readonly problems: readonly OrderProblem[] };
 
+const refuse = (code: WordKey, values = {}): Refused => ({
+  ok: false,
+  problems: [aboutPlace(WHOLE, { key: code, values })],
+});
+
 function readText(text: string): Extract<ReadOrder, { ok: true }> | Refused {
-  const refuse = (code: WordKey, values = {}): Refused => ({
-    ok: false,
-    problems: [aboutPlace(WHOLE, { key: code, values })],
-  });
   if (text.length > LARGEST_ORDER) return refuse('order.too-large', { most: LARGEST_ORDER / 1_000_000 });
   if (text.trim() === '') return refuse('order.empty');
   const json = readJson(text);
   if (!json.ok) return refuse(JSON_WORDS[json.problem.code], json.problem);
-  const raw = json.value;
+  return readValue(json.value);
+}
+
+/** The same for an order that has been read from its text already, or was never written down. */
+export function readOrderValue(raw: unknown): ReadOrder {
+  const read = readValue(raw);
+  if (read.ok) return read;
+  const isCm = typeof raw === 'object' && raw !== null && 'units' in raw && raw.units === 'cm';
+  return { ...read, units: isCm ? 'cm' : 'in' };
+}
+
+/**
+ * The file itself, as it was written, in the newest form; for a page that changes it field by field. Only the form is
+ * looked at: what its texts say may still be nonsense, and `readOrderValue` finds that.
+ */
+export function readOrderFile(raw: unknown): FormResult {
+  const opened = openFile(raw);
+  return opened.ok ? readForm(opened.order, opened.placeOf) : opened;
+}
+
+function readValue(raw: unknown): Extract<ReadOrder, { ok: true }> | Refused {
+  const opened = openFile(raw);
+  if (!opened.ok) return opened;
+  const form = readForm(opened.order, opened.placeOf);
+  return form.ok ? resolveOrder(form.order, opened.names) : form;
+}
+
+type OpenedFile =
+  | {
+      readonly ok: true;
+      readonly order: unknown;
+      readonly names: readonly string[];
+      readonly placeOf: (path: OrderPath) => OrderPlace;
+    }
+  | Refused;
+
+/** Refuses what no order may hold, and brings older forms into the newest. */
+function openFile(raw: unknown): OpenedFile {
   if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return refuse('order.not-an-order');
 
   const names = childNames(
@@ -67,8 +105,7 @@ function readText(text: string): Extract<ReadOrder, { ok: true }> | Refused {
       ? refuse('order.no-version')
       : refuse('order.unknown-version', { found: migrated.found, known: migrated.known });
   }
-  const form = readForm(migrated.order, placeOf);
-  return form.ok ? resolveOrder(form.order, names) : form;
+  return { ok: true, order: migrated.order, names, placeOf };
 }
 
 const JSON_WORDS = {

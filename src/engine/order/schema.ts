@@ -111,12 +111,22 @@ const paperBlock = table({
 const step = v.objectWithRest({ step: text, as: v.optional(name), off: v.optional(flag) }, scalar, 'table');
 const MOST_STEPS = 40;
 
+const measures = tableOf(MEASURE_IDS, length);
+
+/** A measuring that a later one has taken the place of. It is kept as it was written and draws nothing. */
+const earlier = table({ measured: v.optional(text), measures });
+const MOST_MEASURINGS = 40;
+
 const child = table({
   name,
   born: v.optional(text),
   ageMonths: v.optional(number),
   sex: v.optional(v.picklist(['girl', 'boy'], 'choice')),
-  measures: v.optional(tableOf(MEASURE_IDS, length)),
+  /** The day on which the measures were taken. */
+  measured: v.optional(text),
+  measures: v.optional(measures),
+  /** The measurings before that, the newest first. */
+  earlier: v.optional(list(earlier, MOST_MEASURINGS)),
   block: v.optional(block),
   paperBlock: v.optional(paperBlock),
   dress: v.optional(list(step, MOST_STEPS)),
@@ -159,6 +169,8 @@ export const ORDER_SCHEMA = table({
 /** An order as it is written, with lengths still as the maker typed them. */
 export type OrderFile = v.InferOutput<typeof ORDER_SCHEMA>;
 export type ChildFile = OrderFile['children'][number];
+/** A measuring of an earlier day, as it was written. */
+export type EarlierFile = NonNullable<ChildFile['earlier']>[number];
 export type ClothFile = OrderFile['cloths'][number];
 export type PaperBlockFile = NonNullable<OrderFile['paperBlock']>;
 export type StepFile = NonNullable<OrderFile['dress']>[number];

@@ -154,6 +154,8 @@ export const order = {
   'order.field.ageMonths': 'age in months',
   'order.field.sex': 'girl or boy',
   'order.field.measures': 'measurements',
+  'order.field.measured': 'day of measuring',
+  'order.field.earlier': 'earlier measurings',
   'order.field.fit': 'bounds of ease',
   'order.field.fit.chestEase': 'bounds of chest ease',
   'order.field.fit.waistEase': 'bounds of waist ease',
