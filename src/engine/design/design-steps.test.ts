@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { dressOf, pieceNamed, refusalOf, tryDress, withNeeds } from '../../../tests/dress-of.ts';
+import { dressOf, pieceNamed, refusalOf, tryDress, type Wish, withNeeds } from '../../../tests/dress-of.ts';
+import { faultsOf } from '../../../tests/faults-of.ts';
 import { outlineSelfCrossings } from '../geometry/index.ts';
 import { edgeEnd, edgeLength, edgeOf, edgeStart, outlineOf } from '../piece/index.ts';
 import { DESIGN_STEPS, tell } from './index.ts';
@@ -132,6 +133,29 @@ describe('drop shoulder', () => {
     expect(refusalOf({ ageMonths: 12, steps: [[...steps[0]], [...steps[1]]] })).toBe(
       'drop-shoulder.no-side-left',
     );
+  });
+
+  it('says when a cap would fall onto a side seam that runs out far below it', () => {
+    const wish = (fall: string): Wish => ({
+      ageMonths: 6,
+      measured: { height: 654, chestGirth: 417, shoulderLength: 50 },
+      block: { kind: 'drafted', given: { chestEase: '40 mm', backShoulderFall: '28 mm' } },
+      steps: [
+        'shoulder-slope',
+        'nappy-room',
+        'waist-level',
+        ['side-shaping', { letOut: '26 mm' }],
+        ['drop-shoulder', { finish: 'cap-pointed', drop: '42 mm', fall }],
+      ],
+    });
+    expect(refusalOf(wish('78 mm'))).toBe('drop-shoulder.cap-on-side');
+    // The refusal says that its corner has to end so much higher.
+    const refused = tryDress(wish('78 mm'));
+    const [problem] = refused.ok ? [] : refused.problems;
+    if (problem?.of !== 'body') throw new Error('The body is in the way.');
+    expect(tell(problem.problem, 'cm')).toContain('on the back would lie against the side seam');
+    expect(tell(problem.problem, 'cm')).toContain('end 1.9 cm higher');
+    expect(faultsOf(wish('59 mm'))).toEqual([]);
   });
 });
 

@@ -4,6 +4,7 @@ import {
   curveThrough,
   direction,
   distance,
+  dot,
   linePath,
   outward,
   type Path,
@@ -13,10 +14,12 @@ import {
   pathEndTangent,
   pathJoin,
   pathLength,
+  pathNearest,
   pathOf,
   pathSlice,
   pathStartTangent,
   scale,
+  subtract,
   type Vector,
 } from '../geometry/index.ts';
 import { edgeEnd, edgeOf, edgeStart, type Piece } from '../piece/index.ts';
@@ -28,6 +31,8 @@ export interface OuterEdge {
   readonly lowered: number;
   /** Direction in which the edge leaves its top, or null where it follows the overarm. */
   readonly leaving: Vector | null;
+  /** Where a cap turns back to the underarm; null for the other finishes. */
+  readonly corner: Point | null;
   /** False where front and back meet in a point at the underarm. */
   readonly runsThrough: boolean;
   readonly drawFrom: (overarmArrives: Vector) => Path;
@@ -65,8 +70,18 @@ function lowerUnderarm(bench: Bench, piece: Piece, by: number): Place {
 const offSide = (piece: Piece, lowered: number): Vector =>
   outward(pathAt(edgeOf(piece, 'side').path, lowered).tangent);
 
-/** Least gap between the underside of a cap and the underarm, mm, that a curve can be sewn into. */
-const LEAST_GAP = 12;
+/**
+ * Least gap between the underside of a cap and the underarm or the side seam, mm, that can be cut into and sewn
+ * (common practice, no source).
+ */
+export const LEAST_GAP = 12;
+
+/** How far outside the side seam a point lies, mm; negative where it lies on the cloth of the bodice. */
+export function clearOfSide(side: Path, point: Point): number {
+  const near = pathNearest(side, point);
+  const off = subtract(point, near.point);
+  return near.distance * Math.sign(dot(off, outward(pathAt(side, near.at).tangent)));
+}
 
 /**
  * Down from the top as far as the fall, then back to the armhole; the lower corner pointed or rounded off. Where
@@ -88,6 +103,7 @@ function capEdge(bench: Bench, piece: Piece, top: Place, values: DropShoulderVal
   return {
     lowered: bench.rounded(values.lowerUnderarm),
     leaving: null,
+    corner: corner.at,
     runsThrough: gap >= LEAST_GAP,
     drawFrom: draw,
   };
@@ -145,7 +161,7 @@ function shortSleeveEdge(bench: Bench, piece: Piece, top: Place, values: DropSho
       curveThrough(through, { start: leaving, end: offSide(piece, lowered) }),
     );
   };
-  return { lowered, leaving, runsThrough: true, drawFrom: draw };
+  return { lowered, leaving, corner: null, runsThrough: true, drawFrom: draw };
 }
 
 /** A straight line from the top to the underarm, so that a straight strip can be sewn on. */
@@ -154,6 +170,7 @@ function straightEdge(bench: Bench, piece: Piece, top: Place, values: DropShould
   return {
     lowered: bench.rounded(values.lowerUnderarm),
     leaving: direction(top.at, underarm.at),
+    corner: null,
     runsThrough: false,
     drawFrom: () => linePath(top.at, underarm.at),
   };

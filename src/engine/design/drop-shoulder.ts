@@ -9,6 +9,7 @@ import {
   pathEndTangent,
   pathLength,
   pathSlice,
+  pathStart,
   rotate,
   type Vector,
 } from '../geometry/index.ts';
@@ -23,8 +24,9 @@ import {
   reshape,
   withPiece,
 } from '../piece/index.ts';
+import type { WordValues } from '../words/index.ts';
 import { HALVES } from './bodice.ts';
-import { drawOuterEdge, type OuterEdge } from './drop-shoulder-edge.ts';
+import { clearOfSide, drawOuterEdge, LEAST_GAP, type OuterEdge } from './drop-shoulder-edge.ts';
 import { type DropShoulderValues, dropShoulderParams, SHORTEST_SIDE } from './drop-shoulder-params.ts';
 import { cannot, defineStep, done } from './step.ts';
 
@@ -51,6 +53,10 @@ export const dropShoulder = defineStep({
     lowerUnderarm: 'Cap or straight edge: underarm lowered',
     'no-side-left':
       'The sleeve opening would end {underarm} below the underarm and leave {left} of side seam. Take less drop, or do not raise the waist.',
+    'cap-on-side':
+      'The lower corner of the cap on {half} would lie against the side seam, with no room to cut between them. Let it end {higher} higher, by less fall or less drop, or let the sides out less.',
+    'half.front': 'the front',
+    'half.back': 'the back',
     'draw.front': 'Drop shoulder, front',
     'draw.back': 'Drop shoulder, back',
     'place.drop-level': 'the dropped level',
@@ -74,27 +80,41 @@ export const dropShoulder = defineStep({
   },
   apply: ({ garment, bench }, values) => {
     let dress = garment;
+    const refused: HalfRefused[] = [];
     let overarmLength: number | null = null;
     let runsThrough = true;
     for (const half of HALVES) {
       const drawn = drawHalf(bench, pieceOf(dress, half), half, values, overarmLength);
       if (!drawn.ok) {
-        return cannot('drop-shoulder.no-side-left', {
-          underarm: { mm: drawn.lowered },
-          left: { mm: drawn.left },
-        });
+        refused.push(drawn);
+        continue;
       }
       runsThrough = runsThrough && drawn.runsThrough;
       overarmLength ??= pathLength(drawn.overarm);
       dress = withPiece(dress, drawn.piece);
     }
-    return done(withOverarmSeam(dress, runsThrough));
+    // What helps the half that lacks more helps the other too.
+    const [worst] = refused.toSorted((a, b) => b.lacking - a.lacking);
+    return worst === undefined
+      ? done(withOverarmSeam(dress, runsThrough))
+      : cannot(`drop-shoulder.${worst.why}`, worst.values);
   },
 });
 
+/** More than what is lost when a length is told in sixteenths or millimetres, mm. */
+const READ_OFF = 2;
+
 type HalfDrawn =
   | { readonly ok: true; readonly piece: Piece; readonly overarm: Path; readonly runsThrough: boolean }
-  | { readonly ok: false; readonly lowered: number; readonly left: number };
+  | HalfRefused;
+
+interface HalfRefused {
+  readonly ok: false;
+  readonly why: 'no-side-left' | 'cap-on-side';
+  /** By how much it can't be, mm. */
+  readonly lacking: number;
+  readonly values: WordValues;
+}
 
 function drawHalf(
   bench: Bench,
@@ -113,7 +133,19 @@ function drawHalf(
   const outer = drawOuterEdge(bench, piece, top, values);
   const side = edgeOf(piece, 'side').path;
   const left = pathLength(side) - outer.lowered;
-  if (left < SHORTEST_SIDE - 0.5) return { ok: false, lowered: outer.lowered, left };
+  if (left < SHORTEST_SIDE - 0.5)
+    return {
+      ok: false,
+      why: 'no-side-left',
+      lacking: SHORTEST_SIDE - left,
+      values: { underarm: { mm: outer.lowered }, left: { mm: left } },
+    };
+  const shorterSide = outer.lowered === 0 ? side : pathSlice(side, outer.lowered, pathLength(side));
+  const below = outer.corner === null ? 0 : outer.corner.y - pathStart(shorterSide).y;
+  if (outer.corner !== null && below > 0 && clearOfSide(shorterSide, outer.corner) < LEAST_GAP) {
+    const values = { half: { word: `drop-shoulder.half.${half}` }, higher: { mm: below + READ_OFF } };
+    return { ok: false, why: 'cap-on-side', lacking: below, values };
+  }
 
   const along = pathEndTangent(edgeOf(piece, 'shoulder').path);
   const overarm = drawOverarm(bench, tip, top, along, outer, overarmLength);
@@ -128,7 +160,6 @@ function drawHalf(
       path: sleeveEdge,
     },
   ]);
-  const shorterSide = outer.lowered === 0 ? side : pathSlice(side, outer.lowered, pathLength(side));
   return { ok: true, piece: reshape(opened, { side: shorterSide }), overarm, runsThrough: outer.runsThrough };
 }
 

@@ -1,17 +1,23 @@
 import {
+  add,
   linePath,
+  outward,
   type Path,
+  pathAt,
   pathEnd,
   pathLength,
   pathMirrorLine,
   pathReverse,
   pathStart,
+  scale,
+  subtract,
 } from '../geometry/index.ts';
 import {
   type Edge,
   type EdgeName,
   edgeOf,
   type Garment,
+  type Marking,
   type Notch,
   type Piece,
   type Seam,
@@ -75,7 +81,10 @@ function openOut(half: Piece, fold: Edge): Opened {
       path: pathReverse(over(edge.path)),
     }),
   );
-  const notches = half.notches.flatMap((notch): Notch[] => {
+  // The fold is no edge any more: what was notched on it is marked across the centre line instead.
+  const kept = half.notches.filter((notch) => notch.edge !== fold.name);
+  const crossed = half.notches.filter((notch) => notch.edge === fold.name);
+  const notches = kept.flatMap((notch): Notch[] => {
     const edge = other.get(notch.edge);
     if (edge === undefined) return [];
     return [{ ...notch, edge, at: pathLength(edgeOf(half, notch.edge).path) - notch.at }];
@@ -90,15 +99,25 @@ function openOut(half: Piece, fold: Edge): Opened {
       ...half,
       edges: [...edges, ...mirrored],
       cutting: { as: 'single', copies: half.cutting.copies },
-      notches: [...half.notches, ...notches],
+      notches: [...kept, ...notches],
       markings: [
         ...half.markings,
         ...markings,
         { kind: 'centre', path: linePath(pathStart(fold.path), pathEnd(fold.path)) },
+        ...crossed.map((notch): Marking => ({ kind: 'centre', path: across(fold.path, notch.at) })),
       ],
     },
     other,
   };
+}
+
+/** Half as long as the mark that crosses a centre line, mm. */
+const HALF_MARK = 5;
+
+function across(fold: Path, at: number): Path {
+  const { point, tangent } = pathAt(fold, at);
+  const out = scale(outward(tangent), HALF_MARK);
+  return linePath(subtract(point, out), add(point, out));
 }
 
 /** Both halves are sewn where the one was: seams that stood for both sides of the body now stand for each. */

@@ -302,6 +302,27 @@ describe('open a piece out', () => {
       }
   });
 
+  it('marks across the centre line what was notched on the fold, which is no edge any more', () => {
+    const steps: Steps = [['add-notch', { edge: 'centre', share: 0.25 }]];
+    const [half, whole] = [dressOf({ steps }), dressOf({ steps: [...steps, ['mirror-piece', {}]] })].map(
+      (dress) => pieceNamed(dress, 'front'),
+    );
+    if (half === undefined || whole === undefined) throw new Error('There are two fronts.');
+    const [notch] = half.notches.filter(({ edge }) => edge === 'centre');
+    if (notch === undefined) throw new Error('The fold of the half has a notch.');
+    expect(whole.notches.filter(({ edge }) => edge === 'centre')).toEqual([]);
+    expect(whole.notches).toHaveLength(2 * (half.notches.length - 1));
+    const mark = whole.markings.at(-1);
+    if (mark === undefined) throw new Error('The centre line is marked.');
+    const on = pathAt(edgeOf(half, 'centre').path, notch.at).point;
+    expect(midpoint(pathStart(mark.path), pathEnd(mark.path))).toEqual({
+      x: expect.closeTo(on.x, 6),
+      y: expect.closeTo(on.y, 6),
+    });
+    expect(pathStart(mark.path).x).toBeCloseTo(-pathEnd(mark.path).x, 6);
+    expect(faults(dressOf({ steps: [...steps, ['mirror-piece', {}]] }))).toEqual([]);
+  });
+
   it('lets the two halves differ', () => {
     const steps: Steps = [
       ['mirror-piece', {}],
