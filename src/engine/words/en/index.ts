@@ -7,6 +7,7 @@ import { order } from './order.ts';
 import { ownChanges } from './own-changes.ts';
 import { paper } from './paper.ts';
 import { skirtChecks } from './skirt-checks.ts';
+import { store } from './store.ts';
 import { trimChecks } from './trim-checks.ts';
 
 /** Every English sentence, one flat catalogue; keys start with the room's word (`measure.`, `check.`, ...). */
@@ -20,5 +21,6 @@ export const en = {
   ...order,
   ...ownChanges,
   ...library,
+  ...store,
   ...trimChecks,
 } as const;

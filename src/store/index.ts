@@ -1,0 +1,2 @@
+export type * from './types.ts';
+export { NO_HISTORY } from './types.ts';
