@@ -68,12 +68,25 @@ export interface EaseBounds {
   readonly waistEase: readonly [number, number];
 }
 
+/** Sorts of cloth that sew differently. */
+export type ClothKind =
+  | 'satin'
+  | 'taffeta'
+  | 'net'
+  | 'lace'
+  | 'organza'
+  | 'chiffon'
+  | 'velvet'
+  | 'cotton'
+  | 'crepe'
+  | 'lining';
+
 export interface CheckInput {
   readonly garment: Garment;
   readonly body: Body;
   readonly bounds: EaseBounds;
-  /** The cloth roles that the order fills with net or another light open cloth. */
-  readonly netCloths?: readonly ClothRole[];
+  /** What the order fills the cloth roles with, as far as it says. */
+  readonly clothKinds?: Readonly<Partial<Record<ClothRole, ClothKind | null>>>;
 }
 
 /** A sentence of the core catalogue; the key is checked by the compiler. */

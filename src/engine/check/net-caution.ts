@@ -6,8 +6,8 @@ import type { Rule } from './look.ts';
  * wholly of nylon or polyester, nor of plain cloth from 2.6 oz/yd2 up; light silk, rayon or cotton net is not exempt
  * (16 CFR 1610.1(d), 2020). No legal advice: the caution defers to the rules of the place where she sells.
  */
-export const netCaution: Rule = ({ garment, netCloths = [] }) => {
-  const pieces = garment.pieces.filter((piece) => netCloths.includes(piece.cloth)).map((piece) => piece.id);
+export const netCaution: Rule = ({ garment, clothKinds = {} }) => {
+  const pieces = garment.pieces.filter((piece) => clothKinds[piece.cloth] === 'net').map((piece) => piece.id);
   if (pieces.length === 0) return [];
   return [
     {

@@ -1,6 +1,6 @@
 import type { BlockChoice } from '../block/index.ts';
 import type { BodyInput } from '../body/index.ts';
-import type { EaseBounds } from '../check/index.ts';
+import type { ClothKind, EaseBounds } from '../check/index.ts';
 import type { OwnAllowances } from '../cut/index.ts';
 import type { ChosenStep } from '../design/index.ts';
 import type { Cloth } from '../lay/index.ts';
@@ -8,7 +8,6 @@ import type { ClothRole } from '../piece/index.ts';
 import type { Paper, PrinterError, Rectangles } from '../sheet/index.ts';
 import type { Ruler, UnitSystem } from '../units/index.ts';
 import type { OrderPath } from './path.ts';
-import type { ClothKind } from './schema.ts';
 
 /** An order ready to be worked: every length in mm, everything that it leaves out filled in. */
 export interface Order {

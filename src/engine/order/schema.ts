@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { BLOCK_PARAMS, type OwnHalf } from '../block/index.ts';
 import { MEASURE_IDS } from '../body/index.ts';
+import type { ClothKind } from '../check/index.ts';
 import { ALLOWANCES } from '../cut/index.ts';
 import type { ClothRole } from '../piece/index.ts';
 import { VERSION_FIELD } from './migrate.ts';
@@ -61,8 +62,7 @@ export const CLOTH_KINDS = [
   'cotton',
   'crepe',
   'lining',
-] as const;
-export type ClothKind = (typeof CLOTH_KINDS)[number];
+] as const satisfies readonly ClothKind[];
 
 const cloth = table({
   name,

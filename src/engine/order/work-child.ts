@@ -118,8 +118,10 @@ export function drawDress(
 }
 
 export function checkInput(order: Order, body: Body, garment: Garment): CheckInput {
-  const netCloths = CLOTH_ROLES.filter((role) => clothOf(order.cloths, role).kind === 'net');
-  return { garment, body, bounds: easeBounds(order, body), netCloths };
+  const clothKinds: CheckInput['clothKinds'] = Object.fromEntries(
+    CLOTH_ROLES.map((role) => [role, clothOf(order.cloths, role).kind]),
+  );
+  return { garment, body, bounds: easeBounds(order, body), clothKinds };
 }
 
 /** The maker's own bounds, or all that the published methods and shops allow. */

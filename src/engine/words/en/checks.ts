@@ -4,6 +4,17 @@ export const checks = {
   'check.part.skirt': 'the skirt',
   'check.part.lining': 'the lining',
 
+  'check.cloth.satin': 'satin',
+  'check.cloth.taffeta': 'taffeta',
+  'check.cloth.net': 'net',
+  'check.cloth.lace': 'lace',
+  'check.cloth.organza': 'organza',
+  'check.cloth.chiffon': 'chiffon',
+  'check.cloth.velvet': 'velvet',
+  'check.cloth.cotton': 'cotton',
+  'check.cloth.crepe': 'crepe',
+  'check.cloth.lining': 'lining cloth',
+
   'check.seam.shoulder': 'Shoulder seam',
   'check.seam.side': 'Side seam',
   'check.seam.yoke': 'Yoke seam',
@@ -145,6 +156,18 @@ export const checks = {
   'check.gather-ratio.thick': '{seam}: gathered {ratio} to 1 makes a thick seam that is hard to sew.',
   'check.gather-ratio.thick.todo':
     'Stay at {most} or below, or try a gathered strip of the same cloth first. Gather net in groups of layers.',
+  'check.gather-ratio.ok-in': '{seam}: {cloth} gathered {ratio} to 1.',
+  'check.gather-ratio.sparse':
+    '{seam}: {cloth} gathered {ratio} to 1 is less full than the usual {least} to {most}.',
+  'check.gather-ratio.sparse.todo': 'Take {least} or more if it should look full.',
+  'check.gather-ratio.full':
+    '{seam}: {cloth} gathered {ratio} to 1 is fuller than the usual {least} to {most}.',
+  'check.gather-ratio.full.todo':
+    'Gather a strip of the same cloth first, and see whether the seam lies well.',
+  'check.gather-ratio.thick-in':
+    '{seam}: {cloth} gathered {ratio} to 1 makes a thick seam that is hard to sew; {least} to {most} is usual.',
+  'check.gather-ratio.thick-in.todo':
+    'Stay at {most} or below, lay pleats, or share the cloth between two layers.',
 
   'check.head-passes.open.ok':
     'The head passes: neckline and opening give {ring} round, the head measures {head}.',
