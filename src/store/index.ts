@@ -1,2 +1,3 @@
+export { openStore } from './open-store.ts';
 export type * from './types.ts';
 export { NO_HISTORY } from './types.ts';

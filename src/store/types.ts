@@ -24,6 +24,8 @@ export type StoreProblemCode =
   | 'storage-full'
   /** The order was removed for good, or never was here. */
   | 'not-here'
+  /** The order is larger than an order may be (2 MB of text); it was not written. */
+  | 'too-large'
   /** The stored order can't be read; it is among the broken ones and can be fetched as it is. */
   | 'broken'
   /** The browser's storage gave another failure; `say` carries its own words. */
@@ -183,8 +185,10 @@ export interface BackupFile {
   readonly bytes: Uint8Array<ArrayBuffer>;
   readonly madeAt: Instant;
   readonly orders: number;
-  /** Titles or ids of broken records, which lie in the file as they are. */
+  /** How many of them can't be read; they lie in the file as they are. */
   readonly broken: number;
+  /** What was in the book, by id, for `noteBackup`. */
+  readonly revisions: Readonly<Record<string, number>>;
 }
 
 /** How an order of a backup stands to the one that is here. */
@@ -215,7 +219,10 @@ export interface UnreadablePart {
   readonly why: Saying;
 }
 
-/** A backup read and compared with the book; nothing is written yet. */
+/**
+ * A backup read and compared with the book; nothing is written yet. Undo steps are not in a backup: they stay on the
+ * device where they were made.
+ */
 export interface BackupPlan {
   readonly madeAt: Instant;
   readonly entries: readonly BackupEntry[];
@@ -305,7 +312,7 @@ export interface Store {
     bytes: Uint8Array,
     options?: { readonly leaveOutDamaged?: boolean },
   ): Promise<Answer<BackupPlan>>;
-  /** Writes what she chose in one transaction: all of it or nothing. */
+  /** Writes what she chose in one transaction: all of it or nothing. Takes the very plan that `readBackup` gave. */
   restore(plan: BackupPlan, choices: RestoreChoices): Promise<Answer<RestoreReport>>;
 
   /** Whether the browser promises to keep the data, and how much there is. Asks nobody. */

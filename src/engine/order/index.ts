@@ -10,6 +10,7 @@ export {
 } from './check-order.ts';
 export { sizeText } from './cut-dress.ts';
 export { type Day, monthsBetween, readDay } from './day.ts';
+export { type KeptOrder, readKeptOrder } from './kept-order.ts';
 export { libraryPages } from './library-pages.ts';
 export { makePack, PACK_CONTENTS, type Pack, type PackDocument } from './make-pack.ts';
 export { type NeededMeasure, type NeededMeasures, neededMeasures } from './needed-measures.ts';

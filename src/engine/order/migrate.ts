@@ -15,7 +15,11 @@ const NEWEST = MIGRATIONS.length + 1;
 export const VERSION_FIELD = 'frockwright';
 
 export type MigrateResult =
-  | { readonly ok: true; readonly order: Readonly<Record<string, unknown>> }
+  | {
+      readonly ok: true;
+      readonly order: Readonly<Record<string, unknown>>;
+      readonly fromOlderForm: boolean;
+    }
   | { readonly ok: false; readonly code: 'no-version' }
   | { readonly ok: false; readonly code: 'unknown-version'; readonly found: string; readonly known: string };
 
@@ -27,5 +31,9 @@ export function migrateOrder(order: Readonly<Record<string, unknown>>): MigrateR
     const known = Array.from({ length: NEWEST }, (_, i) => i + 1).join(', ');
     return { ok: false, code: 'unknown-version', found: shown(version), known };
   }
-  return { ok: true, order: MIGRATIONS.slice(version - 1).reduce((form, migrate) => migrate(form), order) };
+  return {
+    ok: true,
+    order: MIGRATIONS.slice(version - 1).reduce((form, migrate) => migrate(form), order),
+    fromOlderForm: version < NEWEST,
+  };
 }

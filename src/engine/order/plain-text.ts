@@ -30,7 +30,7 @@ export function plainTextProblems(
 }
 
 /** Valibot passes over `prototype`, and finds the names that every object has in any list of fields. */
-const isPassedOver = (name: string): boolean => name === 'prototype' || name in Object.prototype;
+export const isPassedOver = (name: string): boolean => name === 'prototype' || name in Object.prototype;
 
 function textProblems(text: string, at: OrderPlace): readonly OrderProblem[] {
   if ([...text].length > LONGEST_TEXT) {

@@ -11,6 +11,8 @@ export const store = {
   'store.storage-full':
     'There is no room left to keep this on the device. Nothing that was saved is lost, but your last change is not saved yet. Make a backup, then free some space (photos, downloads, deleted orders) and change something again.',
   'store.not-here': 'This order is no longer in the book. It may have been removed in another tab.',
+  'store.too-large':
+    'This order is larger than an order can be ({most} MB). Your last change is not saved; take out what is not needed, long texts first.',
   'store.broken-order':
     'This order can’t be read. Download it as it is to keep what is in it; the other orders are not touched.',
   'store.failed':

@@ -1,0 +1,38 @@
+import * as v from 'valibot';
+import { answer, type Book, type Desk, write } from './database.ts';
+import type { Answer, Settings } from './types.ts';
+
+/** What each setting may be. A new setting is a line here, one among the defaults and one in `Settings`. */
+const FIELDS = {
+  units: v.picklist(['in', 'cm']),
+  theme: v.picklist(['device', 'light', 'dark']),
+};
+const DEFAULTS: Settings = { units: 'in', theme: 'device' };
+const NAMES = Object.keys(DEFAULTS) as (keyof Settings)[];
+
+/** What of it is a setting with a value that it may have; the rest is passed over. */
+export function givenSettings(raw: unknown): Partial<Settings> {
+  if (typeof raw !== 'object' || raw === null) return {};
+  const entries = Object.entries(raw).filter(
+    ([name, value]) => Object.hasOwn(FIELDS, name) && v.is(FIELDS[name as keyof Settings], value),
+  );
+  return Object.fromEntries(entries);
+}
+
+/** Each setting lies under a key of its own, so that two tabs that change two of them do not undo each other. */
+export async function settingsIn(db: Book): Promise<Settings> {
+  const tx = db.transaction('settings', 'readonly');
+  const values = await Promise.all(NAMES.map(async (name) => [name, await tx.store.get(name)] as const));
+  return { ...DEFAULTS, ...givenSettings(Object.fromEntries(values)) };
+}
+
+export function writeSettings(desk: Desk, change: Partial<Settings>): Promise<Answer<Settings>> {
+  return answer(async () => {
+    const given = givenSettings(change);
+    await write(desk.db, ['settings'], async (tx) => {
+      for (const [name, value] of Object.entries(given)) await tx.objectStore('settings').put(value, name);
+    });
+    desk.announce('settings');
+    return { ok: true, value: await settingsIn(desk.db) };
+  });
+}
