@@ -59,6 +59,34 @@ module.exports = {
       to: { dependencyTypes: ['npm', 'npm-dev'], pathNot: 'node_modules/(valibot|clipper2-ts)/' },
     },
     {
+      name: 'page-through-doors',
+      comment: 'The page uses the engine, the store and the PDF writer through their index.ts, like everybody.',
+      severity: 'error',
+      from: { path: '^src/app/' },
+      to: { path: '^src/(store|pdf)/', pathNot: '^src/(store|pdf)/index\\.ts$' },
+    },
+    {
+      name: 'page-and-command-line-apart',
+      comment: 'The page and the command line are two ways to the same engine; neither knows the other.',
+      severity: 'error',
+      from: { path: '^src/app/' },
+      to: { path: '^src/cli/' },
+    },
+    {
+      name: 'nobody-uses-the-page',
+      comment: 'The page is the outermost layer: nothing rests on it.',
+      severity: 'error',
+      from: { path: '^src/', pathNot: '^src/app/' },
+      to: { path: '^src/app/' },
+    },
+    {
+      name: 'store-keeps-orders-only',
+      comment: 'The store keeps and checks what it is given: of the engine it needs the order room and the words.',
+      severity: 'error',
+      from: { path: '^src/store/', pathNot: '\\.test\\.ts$' },
+      to: { path: '^src/(cli|pdf|app)/' },
+    },
+    {
       name: 'no-cycles',
       comment: 'Two files that need each other are one idea in two places.',
       severity: 'error',
@@ -70,6 +98,6 @@ module.exports = {
     tsPreCompilationDeps: true,
     tsConfig: { fileName: 'tsconfig.json' },
     doNotFollow: { path: 'node_modules' },
-    enhancedResolveOptions: { extensions: ['.ts', '.mjs', '.js'] },
+    enhancedResolveOptions: { extensions: ['.ts', '.tsx', '.mjs', '.js'] },
   },
 };

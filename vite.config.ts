@@ -7,7 +7,8 @@ export default defineConfig({
   build: {
     target: 'node20',
     outDir: 'dist',
-    emptyOutDir: true,
+    // The page lies in a folder beside it.
+    emptyOutDir: false,
     minify: false,
     lib: {
       entry: fileURLToPath(new URL('src/cli/main.ts', import.meta.url)),

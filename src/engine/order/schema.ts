@@ -147,6 +147,8 @@ const paper = table({
 export const ORDER_SCHEMA = table({
   [VERSION_FIELD]: v.number(),
   title: name,
+  /** For whom the order is made; told nowhere but to the maker herself. */
+  customer: v.optional(text),
   dueDay: text,
   madeOn: v.optional(text),
   units: v.picklist(['in', 'cm'], 'choice'),

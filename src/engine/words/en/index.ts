@@ -1,10 +1,16 @@
 import { checks } from './checks.ts';
 import { cutting } from './cutting.ts';
 import { draft } from './draft.ts';
+import { growth } from './growth.ts';
+import { lay } from './lay.ts';
 import { library } from './library.ts';
 import { measures } from './measures.ts';
 import { order } from './order.ts';
 import { ownChanges } from './own-changes.ts';
+import { page } from './page.ts';
+import { pageBook } from './page-book.ts';
+import { pageOrder } from './page-order.ts';
+import { pageTable } from './page-table.ts';
 import { paper } from './paper.ts';
 import { skirtChecks } from './skirt-checks.ts';
 import { store } from './store.ts';
@@ -17,10 +23,16 @@ export const en = {
   ...checks,
   ...skirtChecks,
   ...cutting,
+  ...page,
+  ...pageBook,
+  ...pageOrder,
   ...paper,
+  ...pageTable,
   ...order,
   ...ownChanges,
   ...library,
   ...store,
   ...trimChecks,
+  ...lay,
+  ...growth,
 } as const;

@@ -106,6 +106,7 @@ export const order = {
   'order.field.order': 'order',
   'order.field.frockwright': 'version of the form',
   'order.field.title': 'title',
+  'order.field.customer': 'customer',
   'order.field.dueDay': 'day on which the dress is worn',
   'order.field.madeOn': 'day printed on the pieces',
   'order.field.units': 'units',

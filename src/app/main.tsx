@@ -1,0 +1,9 @@
+import { createRoot } from 'react-dom/client';
+import { App } from './app.tsx';
+import './look/look.css';
+import './look/parts.css';
+import './look/room.css';
+
+const page = document.getElementById('page');
+if (page === null) throw new Error('The page has no place to be shown in.');
+createRoot(page).render(<App />);

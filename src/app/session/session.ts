@@ -1,0 +1,177 @@
+import type { Draft } from 'immer';
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { OrderFile } from '../../engine/order/index.ts';
+import type { Saying } from '../../engine/words/index.ts';
+import type { History, Store, StoredOrder, StoreProblem } from '../../store/index.ts';
+import { type Changed, recordChange, redone, undone } from './history.ts';
+import { createWorkbench, type OrderWork } from './work.ts';
+
+/** How it stands with keeping the order on the device. */
+export type Keeping =
+  | { readonly kind: 'saved' }
+  /** Changed, and on its way to the device. */
+  | { readonly kind: 'saving' }
+  /** Not kept; the next change tries again, as does `saveNow`. */
+  | { readonly kind: 'failed'; readonly problem: StoreProblem }
+  /** Another tab changed the order. Both states are on the device; she says with which one to go on. */
+  | { readonly kind: 'clash'; readonly theirs: StoredOrder; readonly copy: StoredOrder };
+
+/** All that the places show. Read it through the hooks in `use-session.ts`. */
+export interface SessionState {
+  /** The order file's own form; texts as she typed them. */
+  readonly file: OrderFile;
+  /** Index of the child whom the places show. */
+  readonly child: number;
+  readonly history: History;
+  readonly keeping: Keeping;
+  readonly work: OrderWork;
+}
+
+/** The open order: one document, changed in one way, undone and kept by itself. */
+export interface Session {
+  readonly id: string;
+  readonly state: StoreApi<SessionState>;
+  /**
+   * The only way to change the order. `label` names the step for undo ("Undo: chest of Amina"); the recipe changes
+   * the draft as if it were its own. Changes with the same `cause` in a row become one step until `settle` is
+   * called: give the field's path while she types, the handle's name while she drags. The document must stay a
+   * valid order in form (`readOrderFile`), but its texts may be nonsense: the sentence then stands at the field.
+   */
+  change(label: Saying, recipe: (draft: Draft<OrderFile>) => void, how?: { readonly cause?: string }): void;
+  /** Ends the step that changes of one cause are joined to: on leaving a field, on letting go of a handle. */
+  settle(): void;
+  undo(): void;
+  redo(): void;
+  /** Shows another child. */
+  choose(child: number): void;
+  /** Writes what is not yet kept, now. */
+  saveNow(): Promise<void>;
+  /** Goes on with an order that is on the device, after a clash. */
+  goOnWith(stored: StoredOrder): void;
+  /** Writes what is not yet kept, and ends the session. */
+  close(): Promise<void>;
+}
+
+/** Typing is written to the device when she pauses this long, ms. */
+const PAUSE = 400;
+
+/** A new session on a stored order. `today` is printed on pieces where the order names no day. */
+export function openSession(stored: StoredOrder, store: Pick<Store, 'save'>, today: string): Session {
+  const bench = createWorkbench(today);
+  let id = stored.id;
+  let revision = stored.revision;
+  let settled = true;
+  let unsaved = false;
+  let pause: ReturnType<typeof setTimeout> | undefined;
+  let spare: ReturnType<typeof setTimeout> | undefined;
+  let saving: Promise<void> = Promise.resolve();
+
+  const state = createStore<SessionState>(() => ({
+    file: stored.file,
+    child: 0,
+    history: stored.history,
+    keeping: { kind: 'saved' },
+    work: bench.work(stored.file, 0),
+  }));
+
+  /** The children that are not shown are drawn one at a time, so that no frame waits for them. */
+  const workInSpareTime = (): void => {
+    clearTimeout(spare);
+    spare = setTimeout(() => {
+      const work = bench.workOn();
+      if (work === null) return;
+      state.setState({ work });
+      workInSpareTime();
+    }, 30);
+  };
+
+  const save = async (): Promise<void> => {
+    clearTimeout(pause);
+    if (!unsaved || state.getState().keeping.kind === 'clash') return;
+    unsaved = false;
+    const { file, history } = state.getState();
+    const result = await store.save(id, revision, { file, history });
+    if (result.ok) {
+      revision = result.revision;
+      if (!unsaved) state.setState({ keeping: { kind: 'saved' } });
+    } else if (result.conflict !== undefined) {
+      state.setState({ keeping: { kind: 'clash', ...result.conflict } });
+    } else {
+      unsaved = true;
+      state.setState({ keeping: { kind: 'failed', problem: result.problem } });
+    }
+  };
+
+  const saveNow = (): Promise<void> => {
+    saving = saving.then(save);
+    return saving;
+  };
+
+  const take = (changed: Changed | null): void => {
+    if (changed === null) return;
+    const { child: shown } = state.getState();
+    const child = Math.min(shown, Math.max(changed.file.children.length - 1, 0));
+    const { keeping } = state.getState();
+    state.setState({
+      ...changed,
+      child,
+      keeping: keeping.kind === 'clash' ? keeping : { kind: 'saving' },
+      work: bench.work(changed.file, child),
+    });
+    unsaved = true;
+    clearTimeout(pause);
+    pause = setTimeout(saveNow, PAUSE);
+    workInSpareTime();
+  };
+
+  workInSpareTime();
+  return {
+    get id() {
+      return id;
+    },
+    state,
+    change: (label, recipe, { cause = '' } = {}) => {
+      take(recordChange(state.getState(), label, recipe, cause, !settled));
+      settled = false;
+    },
+    settle: () => {
+      settled = true;
+    },
+    undo: () => {
+      settled = true;
+      take(undone(state.getState()));
+    },
+    redo: () => {
+      settled = true;
+      take(redone(state.getState()));
+    },
+    choose: (child) => {
+      const { file } = state.getState();
+      if (child === state.getState().child || file.children[child] === undefined) return;
+      settled = true;
+      state.setState({ child, work: bench.work(file, child) });
+      workInSpareTime();
+    },
+    saveNow,
+    goOnWith: (other) => {
+      id = other.id;
+      revision = other.revision;
+      unsaved = false;
+      settled = true;
+      const child = Math.min(state.getState().child, Math.max(other.file.children.length - 1, 0));
+      const work = bench.work(other.file, child);
+      state.setState({
+        file: other.file,
+        history: other.history,
+        child,
+        keeping: { kind: 'saved' },
+        work,
+      });
+      workInSpareTime();
+    },
+    close: async () => {
+      clearTimeout(spare);
+      await saveNow();
+    },
+  };
+}

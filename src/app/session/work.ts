@@ -1,0 +1,186 @@
+import {
+  type ChildReport,
+  checkChild,
+  type Order,
+  type OrderChild,
+  type OrderFile,
+  type OrderProblem,
+  readOrderValue,
+} from '../../engine/order/index.ts';
+
+/** What is known of one child's dress as the order stands. */
+export interface ChildWork {
+  /** As it will stand on the paper: told apart by a number where two children have one name. */
+  readonly name: string;
+  /** The dress drawn, checked and cut; the last one that could be, when `old`. Null when none ever could. */
+  readonly report: ChildReport | null;
+  /** The drawing is of an earlier state: a number that was changed since cannot be used (see `problems`). */
+  readonly old: boolean;
+  /** Not yet looked at since the last change; the children that are not shown follow when there is time. */
+  readonly pending: boolean;
+  /** What keeps the dress from being drawn, each with the path of its field. */
+  readonly problems: readonly OrderProblem[];
+}
+
+/** The engine's result for the whole order, one entry a child in the order of the file. */
+export interface OrderWork {
+  /** The order as read; the last that could be, when something outside the children cannot be read. */
+  readonly order: Order | null;
+  readonly children: readonly ChildWork[];
+  /** Every problem of the order and of all children. */
+  readonly problems: readonly OrderProblem[];
+  /** How long the last drawing took, ms. */
+  readonly tookMs: number;
+}
+
+/** Draws what an order asks for, and remembers what has not changed. One for each open order. */
+export interface Workbench {
+  /** Reads the order and draws the child that is shown; the others are `pending` where they must be drawn anew. */
+  work(file: OrderFile, shown: number): OrderWork;
+  /** Draws one pending child more; null when there is none left. */
+  workOn(): OrderWork | null;
+}
+
+/** What a child's dress rests on: while all of it is the same object, the dress is the same. */
+type Grounds = readonly unknown[];
+
+interface Remembered {
+  readonly grounds: Grounds;
+  readonly report: ChildReport | null;
+  readonly problems: readonly OrderProblem[];
+}
+
+export function createWorkbench(today: string): Workbench {
+  /** By child of the file: the newest result, and the newest that was a drawing. */
+  let results = new Map<number, Remembered>();
+  let good = new Map<number, ChildReport>();
+  let lastGood: OrderFile | null = null;
+  let now: { file: OrderFile; read: ReadAround; tookMs: number } | null = null;
+
+  const draw = (index: number): void => {
+    if (now === null) return;
+    const { file, read } = now;
+    const child = read.children.get(index);
+    if (read.order === null || child === undefined) return;
+    const checked = checkChild(read.order, child, today);
+    const grounds = groundsOf(read.file, file, index, child);
+    if (checked.ok) good.set(index, checked.report);
+    results.set(index, {
+      grounds,
+      report: checked.ok ? checked.report : null,
+      problems: checked.ok ? [] : checked.problems,
+    });
+  };
+
+  const stateOf = (index: number): ChildWork => {
+    if (now === null) throw new Error('An order is worked before it is told.');
+    const { file, read } = now;
+    const name = read.children.get(index)?.name ?? file.children[index]?.name ?? '';
+    const unread = read.problems.filter(({ path }) => path.startsWith(`children[${index}]`));
+    const report = good.get(index) ?? null;
+    if (unread.length > 0) return { name, report, old: true, pending: false, problems: unread };
+    const remembered = results.get(index);
+    const child = read.children.get(index);
+    const pending =
+      child !== undefined &&
+      (remembered === undefined ||
+        !sameGrounds(remembered.grounds, groundsOf(read.file, file, index, child)));
+    const problems = pending ? [] : (remembered?.problems ?? []);
+    const unreadParty = read.problems.length > 0 && read.order === null;
+    return { name, report, old: problems.length > 0 || unreadParty, pending, problems };
+  };
+
+  const tell = (): OrderWork => {
+    if (now === null) throw new Error('An order is worked before it is told.');
+    const children = now.file.children.map((_, index) => stateOf(index));
+    const drawn = children.flatMap(({ problems }) => problems);
+    const whole = now.read.problems.filter(({ path }) => !path.startsWith('children['));
+    return { order: now.read.order, children, problems: [...whole, ...drawn], tookMs: now.tookMs };
+  };
+
+  return {
+    work(file, shown) {
+      const started = performance.now();
+      if (now !== null && now.file.children.length !== file.children.length) {
+        ({ results, good } = moved(now.file, file, results, good));
+        lastGood = null;
+      }
+      const read = readAround(file, lastGood);
+      if (read.problems.length === 0) lastGood = file;
+      now = { file, read, tookMs: 0 };
+      if (stateOf(shown).pending) draw(shown);
+      now = { file, read, tookMs: performance.now() - started };
+      return tell();
+    },
+    workOn() {
+      if (now === null) return null;
+      const next = now.file.children.findIndex((_, index) => stateOf(index).pending);
+      if (next < 0) return null;
+      draw(next);
+      return tell();
+    },
+  };
+}
+
+/** The fields of an order that no dress rests on. */
+const NOT_DRAWN: readonly string[] = ['title', 'customer', 'children', 'sizes', 'paper'];
+
+function groundsOf(read: OrderFile, file: OrderFile, index: number, child: OrderChild): Grounds {
+  const shared = Object.entries(read)
+    .filter(([name]) => !NOT_DRAWN.includes(name))
+    .map(([, value]) => value);
+  return [file.children[index], child.name, ...shared];
+}
+
+const sameGrounds = (a: Grounds, b: Grounds): boolean =>
+  a.length === b.length && a.every((ground, i) => ground === b[i]);
+
+/** Results follow their children when one is added or taken out. */
+function moved(
+  before: OrderFile,
+  after: OrderFile,
+  results: ReadonlyMap<number, Remembered>,
+  good: ReadonlyMap<number, ChildReport>,
+): { results: Map<number, Remembered>; good: Map<number, ChildReport> } {
+  const follow = <T>(old: ReadonlyMap<number, T>): Map<number, T> =>
+    new Map(
+      after.children.flatMap((child, index): [number, T][] => {
+        const value = old.get(before.children.indexOf(child));
+        return value === undefined ? [] : [[index, value]];
+      }),
+    );
+  return { results: follow(results), good: follow(good) };
+}
+
+/** As much of an order as can be read. */
+interface ReadAround {
+  readonly order: Order | null;
+  /** The file that was read in the end. */
+  readonly file: OrderFile;
+  /** By their place in the file that was given. */
+  readonly children: ReadonlyMap<number, OrderChild>;
+  readonly problems: readonly OrderProblem[];
+}
+
+/**
+ * Reads an order in which something may not be readable: a child with a bad field is held by her name alone, so that
+ * the others keep their places, and a bad field of the party is taken from the last good order. So a slip in one place
+ * does not take every drawing away.
+ */
+function readAround(file: OrderFile, lastGood: OrderFile | null): ReadAround {
+  const read = readOrderValue(file);
+  if (read.ok) return { order: read.order, file, children: childrenOf(read.order, new Set()), problems: [] };
+  const { problems } = read;
+  const bad = new Set(problems.flatMap(({ path }) => /^children\[(\d+)\]/.exec(path)?.[1] ?? []).map(Number));
+  const fields = new Set(problems.map(({ path }) => /^\w+/.exec(path)?.[0] ?? ''));
+  fields.delete('children');
+  const party = lastGood === null ? [] : Object.entries(lastGood).filter(([name]) => fields.has(name));
+  const children = file.children.map((child, index) => (bad.has(index) ? { name: child.name } : child));
+  const mended: OrderFile = { ...file, ...Object.fromEntries(party), children };
+  const again = readOrderValue(mended);
+  if (!again.ok) return { order: null, file, children: new Map(), problems };
+  return { order: again.order, file: mended, children: childrenOf(again.order, bad), problems };
+}
+
+const childrenOf = (order: Order, leftOut: ReadonlySet<number>): ReadonlyMap<number, OrderChild> =>
+  new Map([...order.children.entries()].filter(([index]) => !leftOut.has(index)));

@@ -1,0 +1,24 @@
+import type { ReactNode } from 'react';
+import { Link } from 'wouter';
+import { say } from '../../engine/words/index.ts';
+import { PLACES, placeAddress } from '../places/registry.ts';
+import { useSessionState } from '../session/use-session.ts';
+
+/** The places of the work as one line in her order; at the foot of a phone, along the top of a larger screen. */
+export function PlacesLine({ order, place }: { readonly order: string; readonly place: string }): ReactNode {
+  const child = useSessionState((state) => state.child);
+  return (
+    <nav className="places" aria-label={say('page.places', {}, 'in')}>
+      {PLACES.map(({ id, path, word }) => (
+        <Link
+          key={id}
+          href={placeAddress(order, child, path)}
+          className={path === place ? 'place place-here' : 'place'}
+          aria-current={path === place ? 'page' : undefined}
+        >
+          {say(word, {}, 'in')}
+        </Link>
+      ))}
+    </nav>
+  );
+}

@@ -1,0 +1,78 @@
+import type { ReactNode } from 'react';
+import { Link } from 'wouter';
+import { say } from '../../engine/words/index.ts';
+import { Button } from '../parts/button.tsx';
+import { useOrderFile, useSession, useSessionState, useTell } from '../session/use-session.ts';
+
+/** The way back to the book, the order's name, undo and redo by name, and quietly how it stands with saving. */
+export function TopBar(): ReactNode {
+  const title = useOrderFile((file) => file.title);
+  return (
+    <header className="top-bar">
+      <Link href="/" className="top-book">
+        <svg className="icon" viewBox="0 0 24 24" aria-hidden="true">
+          <path d="M15 4 7 12l8 8" />
+        </svg>
+        <span>{say('page.to-book', {}, 'in')}</span>
+      </Link>
+      <h1 className="top-title">{title}</h1>
+      <Kept />
+      <UndoRedo />
+    </header>
+  );
+}
+
+function UndoRedo(): ReactNode {
+  const session = useSession();
+  const { steps, position } = useSessionState(({ history }) => history);
+  const tell = useTell();
+  const [last, next] = [steps[position - 1], steps[position]];
+  const name = (key: 'page.undo.what' | 'page.redo.what', what: string): string => say(key, { what }, 'in');
+  return (
+    <div className="row">
+      <Button
+        look="quiet"
+        name={last === undefined ? say('page.undo', {}, 'in') : name('page.undo.what', tell(last.label))}
+        disabled={last === undefined}
+        onPress={session.undo}
+      >
+        <svg className="icon" viewBox="0 0 24 24" aria-hidden="true">
+          <path d="M8 5 4 9l4 4M4 9h10a6 6 0 0 1 0 12h-3" />
+        </svg>
+        <span className="wide-only">{say('page.undo', {}, 'in')}</span>
+      </Button>
+      <Button
+        look="quiet"
+        name={next === undefined ? say('page.redo', {}, 'in') : name('page.redo.what', tell(next.label))}
+        disabled={next === undefined}
+        onPress={session.redo}
+      >
+        <svg className="icon" viewBox="0 0 24 24" aria-hidden="true">
+          <path d="m16 5 4 4-4 4M20 9H10a6 6 0 0 0 0 12h3" />
+        </svg>
+        <span className="wide-only">{say('page.redo', {}, 'in')}</span>
+      </Button>
+    </div>
+  );
+}
+
+function Kept(): ReactNode {
+  const session = useSession();
+  const keeping = useSessionState((state) => state.keeping);
+  const tell = useTell();
+  if (keeping.kind === 'failed') {
+    return (
+      <div className="kept kept-failed" role="alert">
+        <span>{tell(keeping.problem.say)}</span>
+        <Button look="quiet" onPress={() => void session.saveNow()}>
+          {say('page.keep-again', {}, 'in')}
+        </Button>
+      </div>
+    );
+  }
+  return (
+    <span className="kept quiet" data-kept={keeping.kind}>
+      {say(keeping.kind === 'saving' ? 'page.keeping' : 'page.kept', {}, 'in')}
+    </span>
+  );
+}

@@ -1,0 +1,4 @@
+import type { ReactNode } from 'react';
+export function Start(): ReactNode {
+  return null;
+}
