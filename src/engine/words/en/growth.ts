@@ -1,0 +1,102 @@
+/** English sentences about growth references, growing to the day, size labels and starting bodies. */
+export const growth = {
+  'growth.problem.born-after-measured':
+    '{child}: the birthday, {born}, lies after the day of measuring, {measured}. Check both days.',
+  'growth.problem.born-in-future': '{child}: the birthday, {born}, is still to come. Check the year.',
+  'growth.problem.measured-in-future':
+    '{child}: the day of measuring, {measured}, is still to come. Check the year. Until then it is taken as it is written.',
+  'growth.problem.event-passed':
+    '{child}: the day of the event, {event}, has passed. Check the year. Until then it is taken as it is written.',
+  'growth.problem.event-before-measured':
+    '{child}: the event, {event}, comes before the day of measuring, {measured}. The measurements are taken as they are; check both days.',
+  'growth.problem.too-old':
+    '{child}: the growth references here end at {most} months. The measurements are taken as they are; measure again close to the day.',
+  'growth.problem.ends-before-event':
+    '{child}: the growth references here end at {most} months. Growth is counted up to that age only; measure again close to the day.',
+  'growth.problem.weeks-early':
+    '{child}: {found} weeks early is outside 0 to {most}. Write how many weeks before the due date the child was born; it is left out until then.',
+  'growth.problem.height-impossible':
+    '{child}: no child of {age} months is {value} tall. The middle height is {middle}, and all but a few lie between {least} and {most}. Measure again, and check the unit and the birthday.',
+  'growth.problem.height-other-unit':
+    '{child}: no child of {age} months is {value} tall, but the same number in {words} would fit ({meant}). Write the unit after the number.',
+  'growth.problem.weight-impossible':
+    '{child}: no child of {age} months weighs {value} kg. The middle weight is {middle} kg. Weigh again, and check the unit and the birthday. The weight is left out until then.',
+  'growth.problem.weight-in-pounds':
+    '{child}: {value} kg is far too heavy at {age} months, but {value} lb ({meant} kg) would fit. If it was weighed in pounds, write lb after the number. The weight is left out until then.',
+  'growth.problem.weight-in-kilos':
+    '{child}: {value} lb is far too light at {age} months, but {value} kg would fit. If it was weighed in kilos, write kg after the number. The weight is left out until then.',
+  'growth.problem.unlikely-height':
+    '{child}: {value} is unusual at {age} months; 998 children of 1000 lie between {least} and {most}. Measure again, and check the birthday.',
+  'growth.problem.far-ahead':
+    '{child}: the event is {months} months after the measuring. Children were followed over 12 months at most; what lies beyond is a guess. Measure again nearer the day.',
+  'growth.problem.corrected':
+    '{child}: born {weeks} weeks early; up to two years the age is counted from the day on which the birth was due.',
+  'growth.problem.stands-up':
+    '{child}: measured lying, and past two years at the event: the height then is that of the standing child, 0.7 cm (1/4 in) less.',
+  'growth.problem.nothing-measured':
+    '{child}: nothing was measured that could be grown. Measure the height and the chest, and write the day.',
+
+  'growth.unit.inches': 'inches',
+  'growth.unit.centimetres': 'centimetres',
+  'growth.unit.millimetres': 'millimetres',
+
+  'growth.from.measured': 'measured',
+  'growth.from.centile': 'grown by {from} to keep its place in: {reference}',
+  'growth.from.centile-pulled':
+    'grown by {from}, going back towards the middle as children under two do: {reference}',
+  'growth.from.with-height': 'grown by {from} in step with the height, as the averages of the survey do',
+  'growth.from.held': 'taken as measured: there is nothing to grow it by',
+
+  'growth.reference.who-height': 'height by age (WHO 2006 and 2007)',
+  'growth.reference.cdc-height': 'height by age (CDC 2000; WHO 2006 under two years)',
+  'growth.reference.who-weight': 'weight by age (WHO 2006 and 2007)',
+  'growth.reference.cdc-weight': 'weight by age (CDC 2000; WHO 2006 under two years)',
+  'growth.reference.who-bmi': 'weight for height by age (BMI, WHO 2006 and 2007)',
+  'growth.reference.who-head': 'head girth by age (WHO 2006)',
+  'growth.reference.german-head': 'head girth by age (Germany, KiGGS 2003-06)',
+  'growth.reference.who-arm': 'upper arm girth by age (WHO 2006)',
+  'growth.reference.german-waist': 'waist girth by age (Germany, LIFE Child 2019)',
+  'growth.reference.dutch-waist': 'waist girth by age (Netherlands 1997)',
+  'growth.reference.us-waist': 'waist girth by age (United States, NHANES III 1988-94)',
+  'growth.reference.german-hip': 'hip girth by age (Germany, LIFE Child 2019)',
+  'growth.reference.dutch-hip': 'hip girth by age (Netherlands 1997)',
+  'growth.reference.mexican-neck': 'neck girth by age (Mexico 2021)',
+
+  'growth.limits.girths':
+    'No study has followed the girths of children: that a girth keeps its place is a thought, and its give-or-take is worked out from that of height and weight. The references measured their own children, in their own way.',
+
+  'growth.stands':
+    '{measure}: {value}, taller or wider than {centile} of 100 children of {age} months ({reference}).',
+  'growth.stands.weight':
+    'weight: {value} kg, more than {centile} of 100 children of {age} months ({reference}).',
+  'growth.stands.below': 'less than 1',
+  'growth.stands.above': 'more than 99',
+  'growth.then': 'On {day}: {measure} about {value}, give or take {band}; {how}.',
+
+  'growth.advice.hem':
+    'Turn the hem up {hem} deeper than it hangs: that much may be wanted if {child} grows faster than forecast. Nine children of ten stay within it.',
+  'growth.advice.let-out':
+    'Leave {side} more than the seam in each side-seam allowance: let out, it adds {girth} round the chest.',
+  'growth.advice.measure-again':
+    'Measure again on {day} or later: from then on the forecast of the chest is sure enough for the ease of this dress, {ease}.',
+  'growth.advice.measured-close-enough':
+    '{child} was measured close enough to the day: the forecast of the chest stays within the ease of this dress, {ease}.',
+  'growth.advice.last-fitting':
+    'The ease of this dress, {ease}, is less than any forecast of the chest is sure of. Plan a last fitting two weeks before the day.',
+  'growth.advice.one-size-more':
+    'One size more, {label}, is drawn for a height of {height}: {chest} wider in the chest and {waist} in the waist than forecast. {child} would reach that height about {day}.',
+  'growth.advice.one-size-more-late':
+    'One size more, {label}, is drawn for a height of {height}: {chest} wider in the chest and {waist} in the waist than forecast. {child} would not reach that height within two years.',
+
+  'growth.label.height': 'Nearest size by height: {label}.',
+  'growth.label.differences': 'Against the average child of that height: {differences}.',
+  'growth.label.difference': '{measure} {value}',
+  'growth.label.age': 'That is the middle height at {age}.',
+  'growth.label.us':
+    'Nearest US label size by height: {byHeight}; by chest: {byChest}. Label girths are what a size is sold for, 4 to 6 cm wider than measured children: go by the chest of the ready garment, never by these girths for drafting.',
+
+  'start.from.age': 'The middle of children of this age.',
+  'start.from.height': 'The average of children of this height (US survey, Snyder 1977).',
+  'start.from.build': 'The average of children of this height and weight (US survey, Snyder 1977).',
+  'start.from.estimated': 'There is no open data on this: estimated. Please measure it.',
+} as const;
