@@ -1,24 +1,36 @@
 import type { Garment } from '../piece/index.ts';
 import type { Sketch, SketchSide } from './sketch.ts';
 import { sketchBodice } from './sketch-bodice.ts';
-import { sketchSkirt } from './sketch-skirt.ts';
-import { sketchSleeve } from './sketch-sleeve.ts';
+import { sketchClosing } from './sketch-closing.ts';
+import { sketchCollar } from './sketch-collar.ts';
+import { layOver } from './sketch-cover.ts';
+import { sketchBindings, sketchNeckFrill, sketchRuffles } from './sketch-frill.ts';
+import { sketchSkirt, sketchSkirtRuffles } from './sketch-skirt.ts';
+import { sketchSleeve, sketchSleeveRuffles } from './sketch-sleeve.ts';
 import { sketchTrims } from './sketch-trim.ts';
 
 export type { Sketch, SketchLine, SketchSide, SketchStroke } from './sketch.ts';
 
 /**
  * A flat drawing of the dress, made from the pieces that will be cut: what the pieces are, the drawing shows.
- * Bodice pieces lie as drafted; sleeves and skirts, which are not flat on a body, are laid out by stated rules.
+ * Bodice pieces lie as drafted; sleeves and skirts, which are not flat on a body, are laid out by stated rules. What
+ * is sewn on lies at its seam, and hides what is under it.
  */
 export function sketchDress(garment: Garment, side: SketchSide): Sketch {
-  return {
-    side,
-    lines: [
-      ...sketchSkirt(garment, side),
-      ...sketchSleeve(garment, side),
-      ...sketchBodice(garment, side),
-      ...sketchTrims(garment, side),
-    ],
-  };
+  const dress = [
+    ...sketchSkirt(garment, side),
+    ...sketchSleeve(garment, side),
+    ...sketchBodice(garment, side),
+    ...sketchBindings(garment, side),
+    ...sketchClosing(garment, side),
+  ];
+  const laidOn = [
+    sketchSkirtRuffles(garment, side),
+    sketchSleeveRuffles(garment, side),
+    sketchRuffles(garment, side),
+    sketchNeckFrill(garment, side),
+    sketchCollar(garment, side),
+    ...sketchTrims(garment, side),
+  ];
+  return { side, lines: laidOn.reduce(layOver, dress) };
 }

@@ -68,7 +68,8 @@ export function sketchArmEdge(garment: Garment, side: SketchSide): readonly Sket
 
 type ArmEdge = readonly [top: Point, underarm: Point];
 
-function armEdge(garment: Garment, side: SketchSide): ArmEdge | null {
+/** The edge round a bare arm, from over the shoulder to the underarm. */
+export function armEdge(garment: Garment, side: SketchSide): ArmEdge | null {
   for (const name of ['sleeve-edge', 'armhole']) {
     const carriers = bodiceOf(garment, side).filter((piece) => findEdge(piece, name) !== undefined);
     const [top, low] = [carriers[0], carriers.at(-1)];

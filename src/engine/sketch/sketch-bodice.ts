@@ -1,6 +1,7 @@
-import { type Path, pathMirrorX, pathTranslate } from '../geometry/index.ts';
-import { type EdgeKind, edgeStart, findEdge, type Garment, type Piece } from '../piece/index.ts';
+import { type Path, pathBounds, pathMirrorX, pathTranslate } from '../geometry/index.ts';
+import { type EdgeKind, edgeStart, findEdge, type Garment, outlineOf, type Piece } from '../piece/index.ts';
 import type { SketchLine, SketchSide, SketchStroke } from './sketch.ts';
+import { hiddenUnder } from './sketch-cover.ts';
 
 /** How an edge of a bodice piece looks in the sketch; what is not here is not seen. */
 const STROKES: Partial<Record<EdgeKind, SketchStroke>> = {
@@ -18,19 +19,37 @@ const STROKES: Partial<Record<EdgeKind, SketchStroke>> = {
   dart: 'seam',
 };
 
-/** The bodice of one side: its pieces lie where they were drafted, and are mirrored at the centre. */
+/** A half that runs past the centre by more than this laps over the other, mm. */
+const LAPS_FROM = 1;
+
+/**
+ * The bodice of one side: its pieces lie where they were drafted, and are mirrored at the centre. Where the halves
+ * lap, the right one of the wearer lies on top, as girls' dresses are worn (common practice, no source).
+ */
 export function sketchBodice(garment: Garment, side: SketchSide): readonly SketchLine[] {
   const pieces = bodiceOf(garment, side);
+  const whole = pieces.filter((piece) => piece.cutting.as === 'single');
+  const half = pieces.filter((piece) => piece.cutting.as !== 'single');
+  const asDrawn = half.flatMap((piece) => seenEdges(garment, piece));
+  const mirrored = asDrawn.map((line) => ({ ...line, path: pathMirrorX(line.path) }));
+  const lapping = half.some((piece) => pathBounds(outlineOf(piece)).minX < -LAPS_FROM);
+  const outlines = half.map(outlineOf);
+  const [upper, lower, covers] =
+    side === 'front' ? [mirrored, asDrawn, outlines.map(pathMirrorX)] : [asDrawn, mirrored, outlines];
   return [
-    ...pieces.flatMap((piece) =>
-      piece.edges.flatMap((edge): readonly SketchLine[] => {
-        const stroke = STROKES[edge.kind];
-        return stroke === undefined ? [] : bothHalves(stroke, edge.path);
-      }),
-    ),
+    ...whole.flatMap((piece) => seenEdges(garment, piece)),
+    ...upper,
+    ...(lapping ? hiddenUnder(lower, covers) : lower),
     ...(side === 'front' ? neckBehind(garment) : []),
   ];
 }
+
+const seenEdges = (garment: Garment, piece: Piece): readonly SketchLine[] =>
+  piece.edges.flatMap((edge): readonly SketchLine[] => {
+    const opens = edge.kind === 'shoulder' && garment.closing?.kind === 'shoulder-studs';
+    const stroke = opens ? 'opening' : STROKES[edge.kind];
+    return stroke === undefined ? [] : [{ stroke, path: edge.path }];
+  });
 
 export const bodiceOf = (garment: Garment, side: SketchSide): readonly Piece[] =>
   garment.pieces.filter(

@@ -20,15 +20,20 @@ import {
   edgeStart,
   findEdge,
   type Garment,
+  outlineOf,
   type Piece,
   pieceOf,
 } from '../piece/index.ts';
 import type { SketchLine, SketchSide } from './sketch.ts';
-import { sketchArmEdge, sketchWing } from './sketch-arm-edge.ts';
+import { armEdge, sketchArmEdge, sketchWing } from './sketch-arm-edge.ts';
 import { bodiceOf, bothHalves } from './sketch-bodice.ts';
+import { type LaidOn, NOTHING_ON } from './sketch-cover.ts';
+import { depthOf, ruffleOn } from './sketch-strip.ts';
 
 /** A set-in sleeve hangs this far down from the level, radians: an arm held a little away from the body. */
 const HANGS = (40 * Math.PI) / 180;
+/** Down the arm, unit. */
+const DOWN: Vector = rotate({ x: 1, y: 0 }, HANGS);
 /** How far a gathered sleeve stands off its straight outline, as a share of its length and its extra cloth. */
 const PUFF = 0.16;
 
@@ -47,9 +52,7 @@ export function sketchSleeve(garment: Garment, side: SketchSide): readonly Sketc
   const end = endOf(garment, sleeve);
   if (end === null) return [];
   const [tip, underarm] = [edgeStart(top, 'armhole'), edgeEnd(low, 'armhole')];
-  const down = rotate({ x: 1, y: 0 }, HANGS);
-  const outer = add(tip, scale(down, end.length));
-  const inner = endInner(outer, down, end.width / 2, underarm);
+  const { outer, inner } = footLine(end, tip, underarm);
   const puff = end.length * PUFF * Math.min(2, end.fullness);
   const outline = pathJoin(
     bulge(tip, outer, puff),
@@ -58,13 +61,53 @@ export function sketchSleeve(garment: Garment, side: SketchSide): readonly Sketc
   );
   return [
     ...bothHalves('outline', outline),
-    ...(end.gathered && end.fullness > 0.1 ? gathers(outer, inner, scale(down, -end.length * 0.22)) : []),
+    ...(end.gathered && end.fullness > 0.1 ? gathers(outer, inner, scale(DOWN, -end.length * 0.22)) : []),
+    ...band(outer, inner, scale(DOWN, end.band)),
   ];
 }
 
+/** Ruffles along the end of a set-in sleeve. */
+export function sketchSleeveRuffles(garment: Garment, side: SketchSide): LaidOn {
+  const sleeve = garment.pieces.find((piece) => piece.id === 'sleeve' && piece.layer === 'shell');
+  const [tip, underarm] = armEdge(garment, side) ?? [];
+  const end = sleeve === undefined ? null : endOf(garment, sleeve);
+  if (sleeve === undefined || end === null || tip === undefined || underarm === undefined) return NOTHING_ON;
+  if (findEdge(sleeve, 'underarm-front') === undefined) return NOTHING_ON;
+  const { outer, inner } = footLine(end, tip, underarm);
+  return ruffleOn(garment, sleeve, 'sleeve-edge', linePath(outer, inner), 'left');
+}
+
+function footLine(
+  end: SleeveEnd,
+  tip: Point,
+  underarm: Point,
+): { readonly outer: Point; readonly inner: Point } {
+  const outer = add(tip, scale(DOWN, end.length));
+  return { outer, inner: endInner(outer, DOWN, end.width / 2, underarm) };
+}
+
+/** Where a sleeve ends on the upper side of the arm, or the dress round a bare arm over the shoulder. */
+export function armEnd(garment: Garment, side: SketchSide): Point | null {
+  const [bare] = armEdge(garment, side) ?? [];
+  const sleeve = garment.pieces.find((piece) => piece.id === 'sleeve' && piece.layer === 'shell');
+  if (bare === undefined || sleeve === undefined || findEdge(sleeve, 'cap') !== undefined)
+    return bare ?? null;
+  const isWing = findEdge(sleeve, 'underarm-front') === undefined;
+  const length = isWing ? pathBounds(outlineOf(sleeve)).maxY : endOf(garment, sleeve)?.length;
+  return length === undefined ? bare : add(bare, scale(DOWN, length));
+}
+
+/** A band or cuff goes on from the end of the sleeve, as wide as that. */
+function band(outer: Point, inner: Point, down: Vector): readonly SketchLine[] {
+  if (vectorLength(down) === 0) return [];
+  return bothHalves('outline', linePath(outer, add(outer, down), add(inner, down), inner));
+}
+
 interface SleeveEnd {
-  /** From the shoulder tip to the end, with its band or cuff. */
+  /** From the shoulder tip to the end, without its band or cuff. */
   readonly length: number;
+  /** Finished depth of a band or cuff below the end, 0 where there is none. */
+  readonly band: number;
   /** Round the end as it is worn. */
   readonly width: number;
   /** Cloth beyond the finished width, times that width. */
@@ -81,15 +124,26 @@ function endOf(garment: Garment, sleeve: Piece): SleeveEnd | null {
   // What a puffed cap is raised by goes into its gathers; the tip of the shoulder stays at y = 0.
   const length = Math.max(pathBounds(hem.path).maxY, 1);
   const elastic = sleeve.markings.find((marking) => marking.drawnTo !== undefined)?.drawnTo;
-  if (elastic !== undefined) return { length, width: elastic, fullness: cloth / elastic - 1, gathered: true };
+  const band = bandDepth(garment, sleeve);
+  if (elastic !== undefined)
+    return { length, band, width: elastic, fullness: cloth / elastic - 1, gathered: true };
   const seam = garment.seams.find(
     ({ a, b, join }) =>
       join.kind === 'gathered' && [...a, ...b].some((e) => e.piece === sleeve.id && e.edge === hem.name),
   );
   if (seam?.join.kind !== 'gathered')
-    return { length, width: cloth, fullness: capFullness(garment), gathered: false };
-  const band = seam.a.reduce((sum, e) => sum + edgeLength(pieceOf(garment, e.piece), e.edge), 0);
-  return { length, width: band, fullness: seam.join.ratio - 1, gathered: true };
+    return { length, band, width: cloth, fullness: capFullness(garment), gathered: false };
+  const width = seam.a.reduce((sum, e) => sum + edgeLength(pieceOf(garment, e.piece), e.edge), 0);
+  return { length, band, width, fullness: seam.join.ratio - 1, gathered: true };
+}
+
+/** A band or cuff is cut twice as deep as it is worn. */
+function bandDepth(garment: Garment, sleeve: Piece): number {
+  const seam = garment.seams.find(
+    ({ name, b }) => (name === 'band' || name === 'cuff') && b.some((at) => at.piece === sleeve.id),
+  );
+  const strip = garment.pieces.find((piece) => piece.id === seam?.a[0]?.piece);
+  return strip === undefined ? 0 : depthOf(strip) / 2;
 }
 
 function capFullness(garment: Garment): number {

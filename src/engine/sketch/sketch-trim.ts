@@ -1,92 +1,107 @@
+import { between, type Point, pathMirrorX } from '../geometry/index.ts';
 import {
-  cubic,
-  linePath,
-  type Path,
-  type Point,
-  pathJoin,
-  pathOf,
-  pathTranslate,
-} from '../geometry/index.ts';
-import { edgeStart, findEdge, type Garment, type TrimPlace } from '../piece/index.ts';
-import type { SketchLine, SketchSide } from './sketch.ts';
-import { bodiceOf, bothHalves } from './sketch-bodice.ts';
+  edgeLength,
+  edgeOf,
+  edgeStart,
+  findEdge,
+  type Garment,
+  type HangingTrim,
+  type TrimPlace,
+} from '../piece/index.ts';
+import type { SketchSide } from './sketch.ts';
+import { sketchBelt, sketchSashBand } from './sketch-band.ts';
+import { bodiceOf } from './sketch-bodice.ts';
+import { BOW, bowAt } from './sketch-bow.ts';
+import { type LaidOn, NOTHING_ON } from './sketch-cover.ts';
+import { skirtLayers, waistOf } from './sketch-skirt-shape.ts';
+import { armEnd } from './sketch-sleeve.ts';
+import { sketchButtonsForShow, sketchRosettes, sketchStraps } from './sketch-small-trims.ts';
 
-/** A bow is drawn this large where it stands on the dress, mm: half its span, and the height of a loop. */
-const BOW = { half: 62, height: 44, knot: 9 } as const;
-/** Tails are drawn no longer than this, so that the sketch stays readable, mm. */
-const LONGEST_TAIL = 260;
+/** What the knot of a tied bow takes of its strip, mm: 2 to 3 in (worked out; common practice). */
+const KNOT_TAKES = 60;
+/** A cord makes a smaller bow than a sash, mm. */
+const CORD_BOW = 34;
 
-const SEEN_FROM: Readonly<Partial<Record<TrimPlace, SketchSide>>> = {
+const SEEN_FROM: Readonly<Record<TrimPlace, SketchSide | 'both'>> = {
   neck: 'front',
   chest: 'front',
   'waist-front': 'front',
+  skirt: 'front',
+  shoulder: 'both',
+  sleeve: 'both',
   nape: 'back',
   back: 'back',
   'waist-back': 'back',
 };
 
-/** Bows and sashes where they sit on the dress. */
-export function sketchTrims(garment: Garment, side: SketchSide): readonly SketchLine[] {
-  const waist = waistAt(garment, side);
-  return garment.trims.flatMap((trim): readonly SketchLine[] => {
-    if (!('tail' in trim) || trim.kind === 'lacing' || waist === null) return [];
-    const band = trim.kind === 'sash' ? sashBand(waist) : [];
-    if (SEEN_FROM[trim.place] !== side) return band;
-    const at = placeOf(garment, side, trim.place, waist);
-    return [...band, ...bow(at), ...tails(at, Math.min(trim.tail, LONGEST_TAIL))];
-  });
-}
-
-function waistAt(garment: Garment, side: SketchSide): Point | null {
-  const piece = bodiceOf(garment, side).find((p) => findEdge(p, 'waist') !== undefined);
-  return piece === undefined ? null : edgeStart(piece, 'waist');
-}
-
-function placeOf(garment: Garment, side: SketchSide, place: TrimPlace, waist: Point): Point {
-  const neck = bodiceOf(garment, side).find((p) => findEdge(p, 'neckline') !== undefined);
-  const top = neck === undefined ? 0 : edgeStart(neck, 'neckline').y;
-  if (place === 'neck' || place === 'nape') return { x: 0, y: top };
-  return { x: 0, y: place === 'chest' ? (top + waist.y) / 2 : waist.y - BOW.knot };
-}
-
-/** A sash lies round the waist: a second line above the seam. */
-const sashBand = (waist: Point): readonly SketchLine[] =>
-  bothHalves('seam', linePath({ x: waist.x, y: waist.y - 26 }, { x: 0, y: waist.y - 26 }));
-
-function bow(at: Point): readonly SketchLine[] {
-  const { half, height, knot } = BOW;
-  const loop: Path = pathJoin(
-    pathOf(
-      cubic(
-        { x: knot, y: -knot / 2 },
-        { x: half * 0.5, y: -height * 0.75 },
-        { x: half, y: -height * 0.75 },
-        { x: half, y: -height * 0.3 },
-      ),
-    ),
-    pathOf(
-      cubic(
-        { x: half, y: -height * 0.3 },
-        { x: half, y: height * 0.6 },
-        { x: half * 0.5, y: height * 0.4 },
-        { x: knot, y: knot / 2 },
-      ),
-    ),
-  );
-  const middle = linePath({ x: knot, y: -knot }, { x: knot, y: knot });
+/** Trims where they sit on the dress, each over those before it. */
+export function sketchTrims(garment: Garment, side: SketchSide): readonly LaidOn[] {
   return [
-    ...bothHalves('outline', pathTranslate(loop, at)),
-    ...bothHalves('outline', pathTranslate(middle, at)),
+    sketchStraps(garment, side),
+    sketchBelt(garment, side),
+    sketchButtonsForShow(garment, side),
+    sketchRosettes(garment, side),
+    ...garment.trims.flatMap((trim): readonly LaidOn[] => {
+      if (!('tail' in trim)) return [];
+      const band = trim.kind === 'sash' ? [sketchSashBand(garment, side, trim)] : [];
+      const seen = SEEN_FROM[trim.place];
+      return seen === side || seen === 'both' ? [...band, bow(garment, side, trim)] : band;
+    }),
   ];
 }
 
-function tails(at: Point, length: number): readonly SketchLine[] {
-  if (length < BOW.height) return [];
-  const spread = length * 0.22;
-  const tail = pathJoin(
-    linePath({ x: BOW.knot * 0.4, y: BOW.knot }, { x: spread, y: length }),
-    linePath({ x: spread, y: length }, { x: spread + 24, y: length - 14 }),
-    linePath({ x: spread + 24, y: length - 14 }, { x: BOW.knot, y: BOW.knot }),
-  );
-  return bothHalves('outline', pathTranslate(tail, at));
+/** One bow, or one on each arm where two are cut. One alone sits on the left of the wearer. */
+function bow(garment: Garment, side: SketchSide, trim: HangingTrim): LaidOn {
+  const place = placeOf(garment, side, trim.place);
+  if (place === null) return NOTHING_ON;
+  const right = bowAt(place, halfSpan(garment, trim), trim.tail);
+  if (place.x === 0) return right;
+  const left: LaidOn = {
+    lines: right.lines.map((line) => ({ ...line, path: pathMirrorX(line.path) })),
+    covers: right.covers.map(pathMirrorX),
+  };
+  const copies = garment.pieces.find((piece) => piece.id === trim.pieces[0])?.cutting.copies ?? 1;
+  if (trim.place !== 'skirt' && copies > 1)
+    return { lines: [...right.lines, ...left.lines], covers: [...right.covers, ...left.covers] };
+  return side === 'front' ? right : left;
+}
+
+/** Half of what a bow spans, from the strip that it is made of: loops lie double. */
+function halfSpan(garment: Garment, trim: HangingTrim): number {
+  if (trim.kind === 'lacing') return CORD_BOW;
+  const strip = garment.pieces.find((piece) => piece.id === trim.pieces[0]);
+  const made = trim.kind === 'sewn-bow' || (trim.kind === 'tied-bow' && trim.pieces.length === 1);
+  if (strip === undefined || !made || findEdge(strip, 'upper') === undefined) return BOW.half;
+  const length = edgeLength(strip, 'upper');
+  const loops = trim.kind === 'tied-bow' ? length - 2 * trim.tail - KNOT_TAKES : length;
+  return Math.max(loops / 4, BOW.knot * 2);
+}
+
+function placeOf(garment: Garment, side: SketchSide, place: TrimPlace): Point | null {
+  const waist = waistOf(garment, side)?.(0) ?? null;
+  const neck = bodiceOf(garment, side).find((p) => findEdge(p, 'neckline') !== undefined);
+  const top = neck === undefined ? 0 : edgeStart(neck, 'neckline').y;
+  switch (place) {
+    case 'neck':
+    case 'nape':
+      return { x: 0, y: top };
+    case 'chest':
+      return waist === null ? null : { x: 0, y: (top + waist.y) / 2 };
+    case 'waist-front':
+    case 'waist-back':
+    case 'back':
+      return waist === null ? null : { x: 0, y: waist.y - BOW.knot };
+    case 'shoulder': {
+      const piece = bodiceOf(garment, side).find((p) => findEdge(p, 'shoulder') !== undefined);
+      if (piece === undefined) return null;
+      const { from, to } = edgeOf(piece, 'shoulder').path.segments[0];
+      return between(from, to, 0.5);
+    }
+    case 'sleeve':
+      return armEnd(garment, side);
+    case 'skirt': {
+      const [layer] = skirtLayers(garment, side);
+      return layer === undefined ? null : between(layer.top(0.5), layer.foot(0.5), 0.5);
+    }
+  }
 }

@@ -8,11 +8,11 @@ export type SketchStroke =
   | 'outline'
   /** A seam or style line within it. */
   | 'seam'
-  /** The fold of a pleat. */
+  /** The fold of a pleat, or one that a flared skirt falls in; the stitching of a tuck. */
   | 'pleat'
   /** A short stroke that runs out from gathers. */
   | 'gather'
-  /** An opening: zip, buttons, lacing. */
+  /** An opening and what closes it: zip, buttons, lacing. */
   | 'opening'
   /** A light layer over the dress, or an edge seen behind it. */
   | 'light';
