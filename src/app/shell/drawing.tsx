@@ -1,44 +1,63 @@
-import type { ReactNode } from 'react';
-import { boundsUnion, pathBounds, pathMap } from '../../engine/geometry/index.ts';
-import { say } from '../../engine/words/index.ts';
-import { Figure, pathData } from '../parts/figure.tsx';
-import { useChild } from '../session/use-session.ts';
+import { type ReactNode, useMemo } from 'react';
+import type { Check } from '../../engine/check/index.ts';
+import type { ChildReport, Finding } from '../../engine/order/index.ts';
+import { finestRuler } from '../../engine/units/index.ts';
+import { useChild, useSessionState, useUnits } from '../session/use-session.ts';
+import { DraftingTable, type TableDress, type TableMark } from '../table/index.ts';
+import { findingId, useLook, useLooking } from './looking.ts';
 
-/** The pieces of the child that is shown, side by side. */
+/** The dress of the child that is shown, on the drafting table, with the other children to be laid over it. */
 export function Drawing(): ReactNode {
-  const { work } = useChild();
-  if (work.report === null) return <p className="waiting quiet">{say('page.no-drawing.plain', {}, 'in')}</p>;
-  let x = 0;
-  let y = 0;
-  let deep = 0;
-  const laid = work.report.pieces.map(({ piece, cuttingLine }) => {
-    const bounds = pathBounds(cuttingLine);
-    const width = bounds.maxX - bounds.minX;
-    if (x > 0 && x + width > 1600) {
-      x = 0;
-      y += deep + 40;
-      deep = 0;
-    }
-    const move = { a: 1, b: 0, c: 0, d: 1, e: x - bounds.minX, f: y - bounds.minY };
-    x += width + 40;
-    deep = Math.max(deep, bounds.maxY - bounds.minY);
-    return {
-      id: piece.id,
-      cut: pathMap(cuttingLine, move),
-      edges: piece.edges.map(({ name, path }) => ({ name, path: pathMap(path, move) })),
-    };
-  });
-  const bounds = laid.map(({ cut }) => pathBounds(cut)).reduce(boundsUnion);
-  return (
-    <Figure bounds={bounds} label={say('page.drawing', { child: work.name }, 'in')}>
-      {laid.map(({ id, cut, edges }) => (
-        <g key={id}>
-          <path className="line-cut" d={pathData(cut)} />
-          {edges.map(({ name, path }) => (
-            <path key={name} className="line-stitch" d={pathData(path)} />
-          ))}
-        </g>
-      ))}
-    </Figure>
+  const { index, work } = useChild();
+  const children = useSessionState((state) => state.work.children);
+  const ruler = useSessionState((state) => state.work.order?.ruler);
+  const units = useUnits();
+  const looking = useLooking((state) => state);
+  const look = useLook();
+  const { report } = work;
+  const dress = useMemo(() => (report === null ? null : tableDress(report)), [report]);
+  const marks = useMemo(() => (report === null ? [] : marksOf(report.findings)), [report]);
+  const others = useMemo(
+    () =>
+      children.flatMap((child, i) =>
+        i === index || child.report === null
+          ? []
+          : [{ name: child.name, garment: child.report.dress.garment }],
+      ),
+    [children, index],
   );
+  return (
+    <DraftingTable
+      dress={dress}
+      others={others}
+      units={units}
+      ruler={ruler ?? finestRuler(units)}
+      look={looking.look}
+      onLook={(chosen) => look({ look: chosen })}
+      picked={looking.picked}
+      onPick={(picked) => look({ picked })}
+      marks={marks}
+      markShown={looking.markShown}
+      onMark={(markShown) => look({ markShown })}
+      governed={looking.governed}
+      liveParam={looking.liveParam}
+      {...(looking.onDragParam === null ? {} : { onDragParam: looking.onDragParam })}
+    />
+  );
+}
+
+const tableDress = ({ name, dress, pieces }: ChildReport): TableDress => ({
+  name,
+  garment: dress.garment,
+  pieces,
+  draft: dress.draft,
+});
+
+function marksOf(findings: readonly Finding[]): readonly TableMark[] {
+  return findings.flatMap((finding, index): TableMark[] => {
+    const { level } = finding;
+    const where = 'where' in finding ? (finding as Check).where : null;
+    if (where === null || (level !== 'stop' && level !== 'warn')) return [];
+    return [{ id: findingId(index), level, where }];
+  });
 }

@@ -7,6 +7,7 @@ import { PLACES, placeAddress } from '../places/registry.ts';
 import { openSession, type Session } from '../session/session.ts';
 import { SessionContext, useOrderFile } from '../session/use-session.ts';
 import { Clash } from './clash.tsx';
+import { createLooking, LookingContext } from './looking.ts';
 import { NameTags } from './name-tags.tsx';
 import { PlacesLine } from './places-line.tsx';
 import { PullUp } from './pull-up.tsx';
@@ -26,6 +27,7 @@ export function Workroom({ order, child, place }: Address): ReactNode {
   const { store } = useDevice();
   const [session, setSession] = useState<Session | null>(null);
   const [refusal, setRefusal] = useState<string | null>(null);
+  const [looking] = useState(createLooking);
 
   useEffect(() => {
     let open: Session | null = null;
@@ -53,7 +55,9 @@ export function Workroom({ order, child, place }: Address): ReactNode {
   if (session === null) return <p className="waiting quiet">{say('page.waiting', {}, 'in')}</p>;
   return (
     <SessionContext value={session}>
-      <Room order={order} child={child} place={place} session={session} />
+      <LookingContext value={looking}>
+        <Room order={order} child={child} place={place} session={session} />
+      </LookingContext>
     </SessionContext>
   );
 }

@@ -7,6 +7,7 @@ import type { ClothRole, Garment } from '../piece/index.ts';
 import type { Ruler } from '../units/index.ts';
 import type { Saying } from '../words/index.ts';
 import { bodyProblem, dressProblem, skippedFinding } from './dress-problems.ts';
+import { growthFindings } from './growth-findings.ts';
 import type { Order, OrderChild } from './order.ts';
 import type { OrderProblem } from './problem.ts';
 import { clothOf } from './read-cloths.ts';
@@ -25,6 +26,8 @@ export interface ChildDress {
   readonly child: OrderChild;
   readonly body: Body;
   readonly garment: Garment;
+  /** How it was drawn, exactly, step by step. */
+  readonly draft: readonly DraftPart[];
   readonly checks: readonly Check[];
   /** What is worth a second look about her measurements, and changes of the maker's that her dress does without. */
   readonly doubts: readonly Finding[];
@@ -64,6 +67,7 @@ export function workChild(order: Order, child: OrderChild): ChildResult {
       child,
       body,
       garment: exact.garment,
+      draft: exact.draft,
       checks: checkGarment(checkInput(order, body, exact.garment)),
       doubts: [
         ...completed.warnings.map((problem) => ({
@@ -72,6 +76,7 @@ export function workChild(order: Order, child: OrderChild): ChildResult {
           say: problemSaying(problem, child.name),
           todo: null,
         })),
+        ...growthFindings(child),
         ...exact.skipped.map((change) => skippedFinding(child, change)),
       ],
       byHand:

@@ -32,6 +32,7 @@ export const pageOrder = {
   'page.order.child.born': 'Birthday',
   'page.order.child.age': 'Or age on the day, in months',
   'page.order.child.age.months': 'months',
+  'page.order.child.age-then': '{years} years {months} months on the day',
   'page.order.child.sex': 'Girl or boy',
   'page.order.child.girl': 'girl',
   'page.order.child.boy': 'boy',
@@ -69,6 +70,8 @@ export const pageOrder = {
   'page.order.cloth.use.net': 'net layers',
   'page.order.cloth.use.trim': 'trimmings',
   'page.order.cloth.use.about': 'What has no cloth of its own is cut from that of the bodice.',
+  'page.order.cloth.use.last':
+    'Nothing else is cut from {cloth}. Give it another use first, or take it out.',
   'page.order.cloth.add': 'Add a cloth',
   'page.order.cloth.remove': 'Take out',
   'page.order.cloth.remove.what': 'Take {cloth} out of the order',
