@@ -6,5 +6,6 @@ export {
   type BlockProblem,
   draftBlock,
 } from './draft-block.ts';
+export { measureHalf } from './measure-half.ts';
 export type { OwnBlock, OwnBlockProblem, OwnHalf } from './own-block.ts';
 export { draftSleeve } from './sleeve-block.ts';
