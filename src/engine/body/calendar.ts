@@ -18,6 +18,11 @@ export function averageMonthsBetween(from: CalendarDay, to: CalendarDay): number
   return daysBetween(from, to) / DAYS_PER_MONTH;
 }
 
+/** A number of average months in days. */
+export function monthsInDays(months: number): number {
+  return Math.round(months * DAYS_PER_MONTH);
+}
+
 /** So many days later, or earlier. */
 export function dayAfter(from: CalendarDay, days: number): CalendarDay {
   const date = new Date(dayNumber(from) * MS_PER_DAY + Math.round(days) * MS_PER_DAY);

@@ -62,7 +62,9 @@ interface Miss {
 }
 
 function missWithConstantPlace(cells: readonly ForecastCell[], age: number, months: number): Miss {
-  const studied = [3, 6, 12].flatMap((time) => missAtAge(cells, age, time) ?? []);
+  // Boys' heights begin at three months.
+  const youngest = Math.min(...cells.map(([at]) => at));
+  const studied = [3, 6, 12].flatMap((time) => missAtAge(cells, Math.max(age, youngest), time) ?? []);
   const after = studied.findIndex((miss) => miss.months >= months);
   const to = studied[after < 0 ? studied.length - 1 : after];
   const from = studied[Math.max((after < 0 ? studied.length : after) - 1, 0)];

@@ -1,4 +1,4 @@
-import { averageMonthsBetween, type CalendarDay, DAYS_PER_MONTH, dayAfter, daysBetween } from './calendar.ts';
+import { averageMonthsBetween, type CalendarDay, dayAfter, daysBetween, monthsInDays } from './calendar.ts';
 import { type GrownBody, growBody } from './grow-body.ts';
 import type { GrowthInput } from './growth-input.ts';
 import type { MeasureId } from './measures.ts';
@@ -125,7 +125,7 @@ function dayReached(input: GrowthInput, height: number): CalendarDay | null {
   };
   const last = averageMonthsBetween(input.measured.day, input.event) + FARTHEST_MONTHS;
   for (let months = 0; months <= last; months += 0.25) {
-    const day = dayAfter(input.measured.day, Math.round(months * DAYS_PER_MONTH));
+    const day = dayAfter(input.measured.day, monthsInDays(months));
     if (heightOn(day) >= height) return day;
   }
   return null;

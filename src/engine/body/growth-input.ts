@@ -115,6 +115,10 @@ export function checkGrowth(input: GrowthInput): CheckedGrowth {
   const correction = isCorrected ? Math.min((weeksEarly * 7) / DAYS_PER_MONTH, age) : 0;
   const ages: GrowthAges = { measured: age, event: averageMonthsBetween(born, event), correction };
 
+  if (standsUp(ages) && months > 0 && measured.measures.height !== undefined) {
+    add('growth.problem.stands-up', 'warn', {});
+  }
+
   const read = age - correction;
   problems.push(...ageProblems(ages), ...heightProblems(input, read, age));
   const weight = measured.weight ?? null;

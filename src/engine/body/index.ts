@@ -1,5 +1,12 @@
 export type { Body, BodyInput, BodyValue, Measured } from './body.ts';
-export { averageMonthsBetween, type CalendarDay, dayText } from './calendar.ts';
+export {
+  averageMonthsBetween,
+  type CalendarDay,
+  dayAfter,
+  daysBetween,
+  dayText,
+  monthsInDays,
+} from './calendar.ts';
 export { checkMeasures } from './check-measures.ts';
 export { completeBody } from './complete-body.ts';
 export {
@@ -9,6 +16,7 @@ export {
   type GrowthResult,
   growBody,
 } from './grow-body.ts';
+export { grownFromSaying } from './grown-from.ts';
 export {
   type DressRoom,
   type GrowthAdvice,

@@ -6,6 +6,7 @@ import { formatLength } from '../units/index.ts';
 import { say } from '../words/index.ts';
 import { type ChildReport, countOf, LEVELS, type OrderReport } from './check-order.ts';
 import { sizeText } from './cut-dress.ts';
+import { grownWords } from './growth-findings.ts';
 import type { Order } from './order.ts';
 import type { Finding } from './work-child.ts';
 
@@ -103,13 +104,13 @@ function sentenceOf({ say: what, todo }: Finding, { units }: Ink): string {
   return todo === null ? tell(what, units) : `${tell(what, units)} ${tell(todo, units)}`;
 }
 
-function measureBlocks({ dress: { body } }: ChildReport, { units }: Ink): readonly FlowBlock[] {
+function measureBlocks({ dress: { body, child } }: ChildReport, { units }: Ink): readonly FlowBlock[] {
   const column = (key: 'measure' | 'value' | 'from', share: number) =>
     ({ heading: say(`order.measures.${key}`, {}, units), share, align: 'left' }) as const;
   const rows = MEASURE_IDS.map((id) => {
     const value = body.values[id];
-    const from =
-      value.from === 'measured' ? say('order.measures.measured', {}, units) : say(value.rule, {}, units);
+    const measured = (): string => grownWords(child, id, units) ?? say('order.measures.measured', {}, units);
+    const from = value.from === 'measured' ? measured() : say(value.rule, {}, units);
     return [say(`measure.${id}`, {}, units), formatLength(value.mm, units), from];
   });
   return [

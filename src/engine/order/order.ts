@@ -1,5 +1,5 @@
 import type { BlockChoice } from '../block/index.ts';
-import type { BodyInput } from '../body/index.ts';
+import type { BodyInput, GrowthInput, GrowthResult, MeasuringDay } from '../body/index.ts';
 import type { ClothKind, EaseBounds } from '../check/index.ts';
 import type { OwnAllowances } from '../cut/index.ts';
 import type { ChosenStep } from '../design/index.ts';
@@ -45,6 +45,17 @@ export interface OrderChild {
   readonly block: PlacedBlock;
   readonly steps: readonly PlacedStep[];
   readonly path: OrderPath;
+  /** Null where the day of measuring, the due day or the age is not known. */
+  readonly growth: OrderGrowth | null;
+}
+
+/** How a child grows from the day of measuring to the due day. */
+export interface OrderGrowth {
+  readonly input: GrowthInput;
+  /** The measurings before that, the newest first. */
+  readonly earlier: readonly MeasuringDay[];
+  /** Set where the dress is drafted for the due day: then the measures of the body are these. */
+  readonly drafted: Extract<GrowthResult, { ok: true }> | null;
 }
 
 /** A block with the place in the file that says it; `paths` where single numbers of it stand elsewhere. */

@@ -1,12 +1,5 @@
 import { BLOCK_PARAMS, type BlockChoice, type OwnBlock, type OwnHalf } from '../block/index.ts';
-import {
-  type Body,
-  type BodyInput,
-  completeBody,
-  MEASURE_IDS,
-  type Measured,
-  type MeasureId,
-} from '../body/index.ts';
+import { type Body, type BodyInput, completeBody } from '../body/index.ts';
 import { findDress, LIBRARY } from '../design/index.ts';
 import { say } from '../words/index.ts';
 import { type Day, monthsBetween, readDay } from './day.ts';
@@ -14,6 +7,7 @@ import { givenProblems } from './given-params.ts';
 import { mergeSteps, type ReadSteps, readSteps } from './merge-steps.ts';
 import type { OrderChild, PlacedBlock } from './order.ts';
 import { fieldProblem, type OrderPlace, type OrderProblem } from './problem.ts';
+import { readGrowth, readMeasures } from './read-growth.ts';
 import type { LengthReader } from './read-lengths.ts';
 import type { ChildFile, OrderFile, OWN_FIELDS, PaperBlockFile } from './schema.ts';
 import { shown } from './shown.ts';
@@ -45,16 +39,22 @@ export function readChildren(
     const own = readSteps({ steps: file.dress ?? [], at }, order.units);
     const merged = mergeSteps(party, own.steps, at);
     problems.push(...own.problems, ...merged.problems);
+    const body = readBody(file, at, dueDay, reader, problems);
     return {
       name,
-      body: readBody(file, at, dueDay, reader, problems),
+      ...readGrowth(order, file, at, body, problems),
       block: readBlock(file, at, partyBlock, reader, problems),
       steps: merged.steps,
       path: at.path,
     };
   });
   const merged = mergeSteps(party, [], whole);
-  const sizes = readSizes(order, reader).map((size) => ({ ...size, block: partyBlock, steps: merged.steps }));
+  const sizes = readSizes(order, reader).map((size) => ({
+    ...size,
+    block: partyBlock,
+    steps: merged.steps,
+    growth: null,
+  }));
   return { children, sizes, problems };
 }
 
@@ -110,13 +110,7 @@ function readBody(
   reader: LengthReader,
   problems: OrderProblem[],
 ): BodyInput {
-  const measured: { -readonly [K in keyof Measured]: Measured[K] } = {};
-  for (const id of MEASURE_IDS) {
-    const given = file.measures?.[id];
-    if (given === undefined) continue;
-    const mm = reader.anyLength({ ...at, path: [...at.path, 'measures', id] }, given);
-    if (mm !== null) measured[id] = mm;
-  }
+  const measured = readMeasures(file.measures, { ...at, path: [...at.path, 'measures'] }, reader);
   if (file.measured !== undefined && readDay(file.measured) === null) {
     const place = { ...at, path: [...at.path, 'measured'] };
     problems.push(fieldProblem(place, 'order.not-a-day', { found: shown(file.measured) }));
@@ -187,13 +181,7 @@ function readFits(
   problems: OrderProblem[],
 ): Body | null {
   if (fits === undefined) return null;
-  const measured: Partial<Record<MeasureId, number>> = {};
-  for (const id of MEASURE_IDS) {
-    const given = fits.measures?.[id];
-    const mm =
-      given === undefined ? null : reader.anyLength({ ...at, path: [...at.path, 'measures', id] }, given);
-    if (mm !== null) measured[id] = mm;
-  }
+  const measured = readMeasures(fits.measures, { ...at, path: [...at.path, 'measures'] }, reader);
   const completed = completeBody({ ageMonths: fits.ageMonths ?? null, measured });
   if (completed.ok) return completed.body;
   problems.push(fieldProblem(at, 'order.block-fits'));

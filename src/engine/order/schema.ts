@@ -114,7 +114,7 @@ const MOST_STEPS = 40;
 const measures = tableOf(MEASURE_IDS, length);
 
 /** A measuring that a later one has taken the place of. It is kept as it was written and draws nothing. */
-const earlier = table({ measured: v.optional(text), measures });
+const earlier = table({ measured: v.optional(text), measures, weight: v.optional(text) });
 const MOST_MEASURINGS = 40;
 
 const child = table({
@@ -125,6 +125,10 @@ const child = table({
   /** The day on which the measures were taken. */
   measured: v.optional(text),
   measures: v.optional(measures),
+  /** Weighed on that day, with its unit: `18.5 kg`, `41 lb`. */
+  weight: v.optional(text),
+  /** How many weeks before the due date the child was born. */
+  weeksEarly: v.optional(number),
   /** The measurings before that, the newest first. */
   earlier: v.optional(list(earlier, MOST_MEASURINGS)),
   block: v.optional(block),
@@ -150,6 +154,8 @@ export const ORDER_SCHEMA = table({
   /** For whom the order is made; told nowhere but to the maker herself. */
   customer: v.optional(text),
   dueDay: text,
+  /** Whether children are grown from the day of measuring to the due day; `none` where it is not said. */
+  growth: v.optional(v.picklist(['to-the-day', 'none'], 'choice')),
   madeOn: v.optional(text),
   units: v.picklist(['in', 'cm'], 'choice'),
   ruler: v.optional(v.picklist(['1/16 in', '1/8 in', '1/4 in', '1 mm', '5 mm'], 'choice')),

@@ -36,16 +36,21 @@ export const growth = {
   'growth.problem.nothing-measured':
     '{child}: nothing was measured that could be grown. Measure the height and the chest, and write the day.',
 
+  'order.not-a-weight':
+    '{found} is not a weight. Write a number and its unit, for instance 18.5 kg or 41 lb.',
+  'order.grown':
+    '{child}: drafted for {event}, {days} days after the measuring on {measured}. What was measured is grown to that day; the table of measurements says how.',
+  'order.grown.value': 'Grown from {measured}, give or take {band}: {how}',
+
   'growth.unit.inches': 'inches',
   'growth.unit.centimetres': 'centimetres',
   'growth.unit.millimetres': 'millimetres',
 
   'growth.from.measured': 'measured',
-  'growth.from.centile': 'grown by {from} to keep its place in: {reference}',
-  'growth.from.centile-pulled':
-    'grown by {from}, going back towards the middle as children under two do: {reference}',
-  'growth.from.with-height': 'grown by {from} in step with the height, as the averages of the survey do',
-  'growth.from.held': 'taken as measured: there is nothing to grow it by',
+  'growth.from.keeps-place': 'keeps its place in {reference}',
+  'growth.from.to-the-middle': 'goes back towards the middle, as children under three do, in {reference}',
+  'growth.from.with-height': 'in step with the height, as the averages of the survey go',
+  'growth.from.held': 'taken as measured, for want of anything to grow it by',
 
   'growth.reference.who-height': 'height by age (WHO 2006 and 2007)',
   'growth.reference.cdc-height': 'height by age (CDC 2000; WHO 2006 under two years)',

@@ -1,0 +1,111 @@
+import {
+  type BodyInput,
+  type CalendarDay,
+  dayAfter,
+  type GrowthInput,
+  growBody,
+  growthProblemSaying,
+  KG_PER_POUND,
+  MEASURE_IDS,
+  type Measured,
+  type MeasureId,
+  type MeasuringDay,
+  monthsInDays,
+} from '../body/index.ts';
+import type { UnitSystem } from '../units/index.ts';
+import { readDay } from './day.ts';
+import type { OrderGrowth } from './order.ts';
+import { aboutPlace, fieldProblem, type OrderPlace, type OrderProblem } from './problem.ts';
+import { createLengthReader, type LengthReader } from './read-lengths.ts';
+import type { ChildFile, OrderFile } from './schema.ts';
+import { shown } from './shown.ts';
+
+/** A child with the body that it is drafted from, and what is known of its growth. */
+export interface GrowingChild {
+  readonly body: BodyInput;
+  /** Null where the day of measuring, the due day or the age is not known. */
+  readonly growth: OrderGrowth | null;
+}
+
+/** Reads the measures of one measuring, mm; what can't be read becomes a problem of the reader. */
+export function readMeasures(file: ChildFile['measures'], at: OrderPlace, reader: LengthReader): Measured {
+  const measured: Partial<Record<MeasureId, number>> = {};
+  for (const id of MEASURE_IDS) {
+    const given = file?.[id];
+    if (given === undefined) continue;
+    const mm = reader.anyLength({ ...at, path: [...at.path, id] }, given);
+    if (mm !== null) measured[id] = mm;
+  }
+  return measured;
+}
+
+/**
+ * What is known of a child's growth from the day of measuring to the due day. Where the order is drafted to the day, the
+ * measures of the body are grown, and what growth can't be told of is a problem; else the body stays as measured.
+ * A child whose age in months alone is known was born so many average months before the due day.
+ */
+export function readGrowth(
+  order: OrderFile,
+  file: ChildFile,
+  at: OrderPlace,
+  body: BodyInput,
+  problems: OrderProblem[],
+): GrowingChild {
+  const weight = readWeight(file.weight, { ...at, path: [...at.path, 'weight'] }, problems);
+  const event = readDay(order.dueDay);
+  const day = file.measured === undefined ? null : readDay(file.measured);
+  const born = event === null ? null : birthday(file, body, event);
+  if (event === null || day === null || born === null) return { body, growth: null };
+  const input: GrowthInput = {
+    sex: body.sex ?? 'girl',
+    born,
+    weeksEarly: file.weeksEarly ?? 0,
+    measured: { day, measures: body.measured, weight },
+    event,
+    units: order.units,
+  };
+  const growth = { input, earlier: readEarlier(file, at, order.units) };
+  if (order.growth !== 'to-the-day') return { body, growth: { ...growth, drafted: null } };
+  const result = growBody(input);
+  if (!result.ok) {
+    const { child } = at;
+    const told = result.problems.map((problem) =>
+      aboutPlace(at, growthProblemSaying(problem, child ?? file.name)),
+    );
+    problems.push(...told);
+    return { body, growth: null };
+  }
+  const measured = Object.fromEntries(
+    Object.entries(result.grown.values).map(([id, { value }]) => [id, value]),
+  );
+  return { body: { ...body, measured }, growth: { ...growth, drafted: result } };
+}
+
+function birthday(file: ChildFile, body: BodyInput, event: CalendarDay): CalendarDay | null {
+  if (file.born !== undefined) return readDay(file.born);
+  const { ageMonths = null } = body;
+  return ageMonths === null ? null : dayAfter(event, -monthsInDays(ageMonths));
+}
+
+/** A measuring of old that can't be read any more draws nothing, so it stops nothing. */
+function readEarlier(file: ChildFile, at: OrderPlace, units: UnitSystem): readonly MeasuringDay[] {
+  const quiet = createLengthReader(units);
+  const place = { ...at, path: [...at.path, 'earlier'] };
+  return (file.earlier ?? []).flatMap((one): MeasuringDay[] => {
+    const day = one.measured === undefined ? null : readDay(one.measured);
+    const weight = readWeight(one.weight, place, []);
+    const measures = readMeasures(one.measures, place, quiet);
+    return day === null ? [] : [{ day, measures, weight }];
+  });
+}
+
+/** A weight with its unit, in kg; null where there is none or it can't be read. */
+function readWeight(text: string | undefined, at: OrderPlace, problems: OrderProblem[]): number | null {
+  if (text === undefined) return null;
+  const found = /^\s*(\d{1,3}(?:[.,]\d{1,3})?)\s*(kg|lbs?)\s*$/i.exec(text);
+  const [, number = '', unit = ''] = found ?? [];
+  const value = Number(number.replace(',', '.'));
+  if (found !== null && value > 0) return /kg/i.test(unit) ? value : value * KG_PER_POUND;
+  problems.push(fieldProblem(at, 'order.not-a-weight', { found: shown(text) }));
+  return null;
+}
