@@ -14,3 +14,10 @@ export function dayText(day: string): string {
   const noon = new Date(Date.UTC(year, month - 1, date, 12));
   return new Intl.DateTimeFormat('en-GB', { dateStyle: 'long', timeZone: 'UTC' }).format(noon);
 }
+
+/** The day that many days later. */
+export function dayAhead(day: string, days: number): string {
+  const date = new Date(`${day}T12:00:00Z`);
+  date.setUTCDate(date.getUTCDate() + days);
+  return date.toISOString().slice(0, 10);
+}

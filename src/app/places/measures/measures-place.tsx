@@ -1,6 +1,54 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useMemo } from 'react';
+import { MEASURE_IDS, type MeasureId } from '../../../engine/body/index.ts';
+import { neededMeasures } from '../../../engine/order/index.ts';
 import { say } from '../../../engine/words/index.ts';
+import { useChild, useProblemAt, useSessionState, useUnits } from '../../session/use-session.ts';
+import { ChildFacts } from '../order/child-facts.tsx';
+import { UnitsChoice } from '../units-choice.tsx';
+import { EarlierMeasurings } from './earlier-measurings.tsx';
+import { MeasureField } from './measure-field.tsx';
+import { MeasuringDay } from './measuring-day.tsx';
 
+/** One child's measures: those that her dress rests on first, each with where its value comes from. */
 export function MeasuresPlace(): ReactNode {
-  return <h2>{say('page.place.measures', {}, 'in')}</h2>;
+  const { index, work } = useChild();
+  const units = useUnits();
+  const problem = useProblemAt(`children[${index}]`);
+  const needed = useNeeded();
+  const others = MEASURE_IDS.filter((id) => !needed.includes(id));
+  const field = (id: MeasureId): ReactNode => <MeasureField key={`${index} ${id}`} id={id} />;
+  return (
+    <div className="stack">
+      <h2>{say('page.measures.of', { child: work.name }, units)}</h2>
+      {problem !== null && <p className="wrong">{problem}</p>}
+      <div className="fields">
+        <UnitsChoice />
+        <ChildFacts key={index} index={index} />
+      </div>
+      <MeasuringDay key={`day ${index}`} />
+      <h3>{say('page.measures.needed', {}, units)}</h3>
+      <div className="fields">{needed.map(field)}</div>
+      {others.length > 0 && (
+        <details>
+          <summary>{say('page.measures.more', {}, units)}</summary>
+          <div className="fields">{others.map(field)}</div>
+        </details>
+      )}
+      <EarlierMeasurings key={`earlier ${index}`} />
+    </div>
+  );
+}
+
+/** The measures that her dress rests on; all of them while it can't be drawn for the first time. */
+function useNeeded(): readonly MeasureId[] {
+  const { work } = useChild();
+  const order = useSessionState((state) => state.work.order);
+  const { report } = work;
+  // The list changes with the dress, not with each number: it is found anew when the drawing was.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the order that belongs to this drawing is meant.
+  return useMemo(() => {
+    if (report === null || order === null) return MEASURE_IDS;
+    const found = neededMeasures(order, report.dress.child);
+    return found.ok ? found.needed.map(({ id }) => id) : MEASURE_IDS;
+  }, [report]);
 }

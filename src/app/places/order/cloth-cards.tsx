@@ -162,7 +162,8 @@ function Uses({ index, cloth }: { readonly index: number; readonly cloth: ClothF
     const giver = cloths.find((other) => other !== cloth && other.use.includes(role));
     const last = isHere ? giver : cloth;
     if (last?.use.length === 1) {
-      return toast(say('page.order.cloth.use.last', { cloth: last.name }, units));
+      toast(say('page.order.cloth.use.last', { cloth: last.name }, units));
+      return;
     }
     session.change({ key: 'page.did.cloth', values: { cloth: cloth.name, what: label } }, (file) => {
       for (const [i, draft] of file.cloths.entries()) {

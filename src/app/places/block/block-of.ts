@@ -1,0 +1,75 @@
+import { draftBlock, measureHalf, type OwnHalf } from '../../../engine/block/index.ts';
+import { createBench } from '../../../engine/construct/index.ts';
+import type { ChildFile, OrderFile, PaperBlockFile } from '../../../engine/order/index.ts';
+import { formatLength, type UnitSystem } from '../../../engine/units/index.ts';
+import type { Session } from '../../session/session.ts';
+import type { ChildWork } from '../../session/work.ts';
+
+/** Whose block is meant: that of the whole order, or that of one child. */
+export type Scope = 'party' | number;
+
+type BlockKind = 'party' | 'drafted' | 'paper';
+
+type BlockFields = Pick<ChildFile, 'block' | 'paperBlock'>;
+
+/** The fields that hold a block: of the order, or of one child. */
+export const fieldsOf = (file: OrderFile, scope: Scope): BlockFields =>
+  scope === 'party' ? file : (file.children[scope] ?? {});
+
+/** Where they stand in the order file, as problems name it. */
+export const pathOf = (scope: Scope): string => (scope === 'party' ? '' : `children[${scope}].`);
+
+export function blockOf(file: OrderFile, scope: Scope): { readonly kind: BlockKind } {
+  const { block, paperBlock } = fieldsOf(file, scope);
+  if (paperBlock !== undefined) return { kind: 'paper' };
+  return { kind: block === undefined && scope !== 'party' ? 'party' : 'drafted' };
+}
+
+/** Chooses another kind of block. A paper block begins with the measures of the block that is drawn now. */
+export function setBlockKind(session: Session, scope: Scope, kind: BlockKind, shown: ChildWork): void {
+  const { units } = session.state.getState().file;
+  const label =
+    scope === 'party'
+      ? { key: 'page.did.block', values: { what: { word: `page.block.kind.${kind}` } } }
+      : {
+          key: 'page.did.block-of',
+          values: { child: shown.name, what: { word: `page.block.kind.${kind}` } },
+        };
+  session.change(label, (file) => {
+    const fields = fieldsOf(file, scope);
+    if (kind !== 'paper') delete fields.paperBlock;
+    if (kind === 'paper') {
+      fields.paperBlock = paperOf(shown, units);
+      delete fields.block;
+    } else if (kind === 'drafted') fields.block ??= {};
+    else delete fields.block;
+  });
+}
+
+function paperOf({ report }: ChildWork, units: UnitSystem): PaperBlockFile {
+  const halves = report === null ? null : drawnHalves(report.dress, units);
+  const told = (half: OwnHalf | undefined): PaperBlockFile['front'] => {
+    const length = (mm: number | undefined): string => (mm === undefined ? '' : formatLength(mm, units));
+    return {
+      neckWidth: length(half?.neckWidth),
+      neckDepth: length(half?.neckDepth),
+      shoulder: length(half?.shoulder),
+      shoulderFall: length(half?.shoulderFall),
+      armholeDepth: length(half?.armholeDepth),
+      armholeHollow: length(half?.armholeHollow),
+      chestWidth: length(half?.chestWidth),
+      waistWidth: length(half?.waistWidth),
+      sideWaistLevel: length(half?.sideWaistLevel),
+      centreLength: length(half?.centreLength),
+    };
+  };
+  return { front: told(halves?.front), back: told(halves?.back) };
+}
+
+type Drawn = NonNullable<ChildWork['report']>['dress'];
+
+function drawnHalves({ body, child }: Drawn, units: UnitSystem): { front: OwnHalf; back: OwnHalf } | null {
+  const drafted = draftBlock(createBench(), body, child.block.choice, units);
+  if (!drafted.ok) return null;
+  return { front: measureHalf(drafted.block.front), back: measureHalf(drafted.block.back) };
+}

@@ -1,0 +1,80 @@
+import type { MeasureId } from '../../../engine/body/index.ts';
+import type { ChildFile } from '../../../engine/order/index.ts';
+import { type Saying, say } from '../../../engine/words/index.ts';
+import { dayText, today } from '../../device/today.ts';
+import { toast } from '../../parts/toast.tsx';
+import type { Session } from '../../session/session.ts';
+import { useChild, useSession, useUnits } from '../../session/use-session.ts';
+
+/** The children whose measures of an earlier day she said she corrects, for as long as the order is open. */
+const correcting = new WeakMap<Session, Set<number>>();
+
+/** From now on what she types for this child corrects the measuring that is there. */
+export function correctMeasures(session: Session, index: number): void {
+  const known = correcting.get(session) ?? new Set();
+  correcting.set(session, known.add(index));
+}
+
+/**
+ * Writes one measure of the child that is shown. Measures of an earlier day are never written over: the first number
+ * typed on another day begins a new measuring from them, unless she says that she is correcting the old one.
+ */
+export function useEditMeasures(): (id: MeasureId, text: string | undefined) => void {
+  const session = useSession();
+  const { index, file, work } = useChild();
+  const units = useUnits();
+  return (id, text) => {
+    const now = today();
+    const before = file;
+    const isNew = isOfAnotherDay(file, now) && correcting.get(session)?.has(index) !== true;
+    const label: Saying = {
+      key: 'page.did.measure',
+      values: { measure: { word: `measure.${id}` }, child: work.name },
+    };
+    const cause = `children[${index}].measures.${id}`;
+    const write = (child: ChildFile): void => {
+      child.measured ??= now;
+      const measures = { ...child.measures };
+      if (text === undefined) delete measures[id];
+      else measures[id] = text;
+      child.measures = measures;
+    };
+    session.change(
+      label,
+      ({ children }) => {
+        const child = children[index];
+        if (child === undefined) return;
+        if (isNew) beginMeasuring(child, now);
+        write(child);
+      },
+      { cause },
+    );
+    if (!isNew) return;
+    const day =
+      before.measured === undefined ? say('page.measures.day.none', {}, units) : dayText(before.measured);
+    toast(say('page.measures.begun', { day }, units), {
+      word: say('page.measures.correct', {}, units),
+      run: () => {
+        correctMeasures(session, index);
+        session.undo();
+      },
+    });
+  };
+}
+
+/** Whether there are measures that were not taken today. */
+function isOfAnotherDay({ measured, measures }: ChildFile, now: string): boolean {
+  return measured !== now && Object.keys(measures ?? {}).length > 0;
+}
+
+/** Puts the present measures among the earlier ones and begins a new measuring from them. */
+export function beginMeasuring(child: ChildFile, now: string): void {
+  const { measured, measures = {} } = child;
+  const kept = measured === undefined ? { measures } : { measured, measures };
+  child.earlier = [kept, ...(child.earlier ?? [])].slice(0, MOST_MEASURINGS);
+  child.measures = { ...measures };
+  child.measured = now;
+}
+
+/** As many earlier measurings as an order file takes. */
+const MOST_MEASURINGS = 40;

@@ -1,0 +1,63 @@
+import { type ReactNode, useState } from 'react';
+import type { BodyValue, MeasureId } from '../../../engine/body/index.ts';
+import type { Finding } from '../../../engine/order/index.ts';
+import { say } from '../../../engine/words/index.ts';
+import { LengthField } from '../../parts/length-field.tsx';
+import { inUnits } from '../../parts/shown-length.ts';
+import { useChild, useProblemAt, useSession, useTell, useUnits } from '../../session/use-session.ts';
+import { useEditMeasures } from './edit-measures.ts';
+
+/** One measure: as taken, or else as filled in with the rule that was used; its doubts; how to take it. */
+export function MeasureField({ id }: { readonly id: MeasureId }): ReactNode {
+  const session = useSession();
+  const { index, file, work } = useChild();
+  const units = useUnits();
+  const tell = useTell();
+  const edit = useEditMeasures();
+  const [howShown, setHowShown] = useState(false);
+  const problem = useProblemAt(`children[${index}].measures.${id}`);
+  const { report } = work;
+  const word = say(`measure.${id}`, {}, units);
+  const given = file.measures?.[id];
+  const value = report?.dress.body.values[id];
+  const doubt = report?.dress.doubts.find((finding) => isAbout(finding, id));
+  return (
+    <LengthField
+      label={word}
+      value={given}
+      units={units}
+      byRule={value === undefined || value.from === 'measured' ? '' : inUnits(value.mm, units)}
+      problem={problem}
+      doubt={doubt === undefined || given === undefined || work.old ? null : tell(doubt.say)}
+      about={howShown ? say(`measure.${id}.how`, {}, units) : given === undefined ? ruleOf(value) : null}
+      onChange={(text) => edit(id, text)}
+      onDone={session.settle}
+      aside={
+        <span className="row small">
+          {given !== undefined && problem === null && (
+            <span className="right">{say('page.measures.measured', {}, units)}</span>
+          )}
+          <button
+            type="button"
+            className="link"
+            aria-expanded={howShown}
+            aria-label={say('page.measures.how.what', { measure: word }, units)}
+            onClick={() => setHowShown(!howShown)}
+          >
+            {say('page.measures.how', {}, units)}
+          </button>
+        </span>
+      }
+    />
+  );
+}
+
+const isAbout = ({ say: { values } }: Finding, id: MeasureId): boolean => {
+  const { measure } = values;
+  return typeof measure === 'object' && 'word' in measure && measure.word === `measure.${id}`;
+};
+
+const ruleOf = (value: BodyValue | undefined): string | null =>
+  value === undefined || value.from === 'measured'
+    ? null
+    : say('page.measures.estimated', { rule: say(value.rule, {}, 'in') }, 'in');
