@@ -2,6 +2,7 @@ import { type Path, pathBounds, pathMirrorX, pathTranslate } from '../geometry/i
 import { type EdgeKind, edgeStart, findEdge, type Garment, outlineOf, type Piece } from '../piece/index.ts';
 import type { SketchLine, SketchSide, SketchStroke } from './sketch.ts';
 import { hiddenUnder } from './sketch-cover.ts';
+import { takenApart } from './sketch-joined.ts';
 
 /** How an edge of a bodice piece looks in the sketch; what is not here is not seen. */
 const STROKES: Partial<Record<EdgeKind, SketchStroke>> = {
@@ -40,9 +41,19 @@ export function sketchBodice(garment: Garment, side: SketchSide): readonly Sketc
     ...whole.flatMap((piece) => seenEdges(garment, piece)),
     ...upper,
     ...(lapping ? hiddenUnder(lower, covers) : lower),
+    ...pieces.flatMap((piece) => lowerSide(piece, side)),
     ...(side === 'front' ? neckBehind(garment) : []),
   ];
 }
+
+/** Along which line the lower shoulder is sewn; it holds on one side of the wearer only. */
+const lowerSide = (piece: Piece, view: SketchSide): readonly SketchLine[] =>
+  piece.markings
+    .filter((mark) => mark.kind === 'lower-side')
+    .map(({ path, side }) => ({
+      stroke: 'seam',
+      path: (side === 'left') === (view === 'front') ? path : pathMirrorX(path),
+    }));
 
 const seenEdges = (garment: Garment, piece: Piece): readonly SketchLine[] =>
   piece.edges.flatMap((edge): readonly SketchLine[] => {
@@ -52,9 +63,10 @@ const seenEdges = (garment: Garment, piece: Piece): readonly SketchLine[] =>
   });
 
 export const bodiceOf = (garment: Garment, side: SketchSide): readonly Piece[] =>
-  garment.pieces.filter(
-    (piece) => piece.layer === 'shell' && (piece.id === side || piece.id.startsWith(`${side}-`)),
-  );
+  garment.pieces
+    .filter((piece) => piece.layer === 'shell')
+    .flatMap(takenApart)
+    .filter((piece) => piece.id === side || piece.id.startsWith(`${side}-`));
 
 export const bothHalves = (stroke: SketchStroke, path: Path): readonly SketchLine[] => [
   { stroke, path },

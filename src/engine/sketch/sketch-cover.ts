@@ -32,6 +32,8 @@ export const layOver = (lines: readonly SketchLine[], on: LaidOn): readonly Sket
 
 /** A line so near to the rim of a cover is the rim itself, and seen, mm. */
 const RIM = 0.5;
+/** What is left of a line between a cover and its rim is not drawn when it is shorter than this, mm. */
+const LEAST = 4 * RIM;
 /** A line is looked at so often along its way, mm; less is not told apart. */
 const STEP = 3;
 
@@ -68,11 +70,11 @@ function seenParts(path: Path, cover: Outline): readonly Path[] {
     const at = changeBetween(covered, ((i - 1) * length) / count, (i * length) / count);
     if (from === null) from = at;
     else {
-      if (at - from > RIM) parts.push(pathSlice(path, from, at));
+      if (at - from > LEAST) parts.push(pathSlice(path, from, at));
       from = null;
     }
   }
-  if (from !== null && length - from > RIM) parts.push(pathSlice(path, from, length));
+  if (from !== null && length - from > LEAST) parts.push(pathSlice(path, from, length));
   return parts;
 }
 

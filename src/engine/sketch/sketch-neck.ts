@@ -4,10 +4,13 @@ import type { SketchSide } from './sketch.ts';
 import { bodiceOf } from './sketch-bodice.ts';
 import { joinNear } from './sketch-path.ts';
 
+/** Edges of the left half are called so on a piece that the maker has drawn out to both halves. */
+const OTHER = 'other-';
+
 /** Half the neck of one side from the centre line to the neck point, without a stand for buttons. */
 export function neckOf(garment: Garment, side: SketchSide): Path | null {
   const edges = bodiceOf(garment, side)
-    .flatMap((piece) => piece.edges.filter((edge) => edge.kind === 'neck'))
+    .flatMap((piece) => piece.edges.filter((edge) => edge.kind === 'neck' && !edge.name.startsWith(OTHER)))
     .toSorted((p, q) => pathBounds(p.path).minX - pathBounds(q.path).minX);
   const neck = joinNear(edges.map((edge) => edge.path));
   if (neck === null || side === 'front') return neck;
