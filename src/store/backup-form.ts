@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { isId } from './record.ts';
 
 /**
  * The form of a backup: a zip with `manifest.json`, one JSON file for each order (`orders/<id>.json`, the record as it
@@ -8,10 +9,13 @@ import * as v from 'valibot';
 export const MANIFEST = 'manifest.json';
 export const SETTINGS_PART = 'settings.json';
 export const orderPart = (id: string): string => `orders/${id}.json`;
-const ORDER_PART = /^orders\/([A-Za-z0-9_-]{1,64})\.json$/;
+const ORDER_PART = /^orders\/(.+)\.json$/;
 
 /** The id of the order that lies in a part; null for any other part. */
-export const idOfPart = (part: string): string | null => ORDER_PART.exec(part)?.[1] ?? null;
+export function idOfPart(part: string): string | null {
+  const id = ORDER_PART.exec(part)?.[1];
+  return id !== undefined && isId(id) ? id : null;
+}
 
 export const BACKUP_VERSION = 1;
 
@@ -35,11 +39,14 @@ export type Manifest = v.InferOutput<typeof MANIFEST_FORM>;
  * ours, and is refused before it fills the memory of a phone.
  */
 export const LIMITS = {
-  fileBytes: 200_000_000,
+  fileBytes: 50_000_000,
   parts: 20_000,
   partBytes: 8_000_000,
-  unpackedBytes: 400_000_000,
+  unpackedBytes: 100_000_000,
 } as const;
+
+/** Browsers keep digests from a page that came over plain http from another machine. */
+export const hasDigests = (): boolean => typeof crypto !== 'undefined' && crypto.subtle !== undefined;
 
 /** SHA-256 as 64 hexadecimal digits. */
 export async function sha256(bytes: Uint8Array<ArrayBuffer>): Promise<string> {

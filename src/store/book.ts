@@ -110,7 +110,7 @@ export function rawOrder(
   return answer(async () => {
     const raw = await db.get('orders', id);
     if (raw === undefined) return failure('not-here', 'store.not-here');
-    const fileName = `order-${id.replace(/[^A-Za-z0-9_-]+/g, '-').slice(0, 64)}.json`;
+    const fileName = `order-${id.replace(/[^A-Za-z0-9-]+/g, '-').slice(0, 64)}.json`;
     return { ok: true, value: { fileName, text: rawText(raw) } };
   });
 }

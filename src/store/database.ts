@@ -1,4 +1,11 @@
-import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB, type StoreNames } from 'idb';
+import {
+  type DBSchema,
+  type IDBPDatabase,
+  type IDBPTransaction,
+  type OpenDBCallbacks,
+  openDB,
+  type StoreNames,
+} from 'idb';
 import { failure, problemOfError, storeProblem } from './problem.ts';
 import type { Answer, Failure, Instant, StoreProblem } from './types.ts';
 
@@ -44,14 +51,13 @@ export async function openBook(
   callbacks: BookCallbacks,
   upgrades: readonly Upgrade[] = UPGRADES,
 ): Promise<Answer<Book>> {
-  if (typeof indexedDB === 'undefined') return failure('no-storage', 'store.no-storage');
   let db: Book | null = null;
   let waiting: ReturnType<typeof setTimeout> | undefined;
   let giveUp: (failed: Failure) => void = () => {};
   const givenUp = new Promise<Failure>((resolve) => {
     giveUp = resolve;
   });
-  const opening = openDB<BookSchema>(name, upgrades.length, {
+  const onTheWay: OpenDBCallbacks<BookSchema> = {
     upgrade: (fresh, from, _to, tx) => {
       for (const upgrade of upgrades.slice(from)) upgrade(fresh, tx);
     },
@@ -63,8 +69,8 @@ export async function openBook(
       callbacks.onClosed(storeProblem('newer-tab', 'store.newer-tab'));
     },
     terminated: () => callbacks.onClosed(storeProblem('failed', 'store.failed', { said: 'connection lost' })),
-  });
-  const opened = opening.then(
+  };
+  const opened = begin(() => openDB<BookSchema>(name, upgrades.length, onTheWay)).then(
     (value): Answer<Book> => ({ ok: true, value }),
     (error: unknown) => openFailure(error),
   );
@@ -74,6 +80,12 @@ export async function openBook(
   // Given up while it was blocked: it may still open later, and would then hold up others in its turn.
   else void opened.then((late) => late.ok && late.value.close());
   return first;
+}
+
+/** Some browsers throw at the first word, where others answer later. */
+async function begin(open: () => Promise<Book>): Promise<Book> {
+  if (typeof indexedDB === 'undefined') throw new DOMException('no IndexedDB', 'SecurityError');
+  return open();
 }
 
 function openFailure(error: unknown): Failure {

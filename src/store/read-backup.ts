@@ -1,6 +1,8 @@
 import * as v from 'valibot';
+import { LARGEST_ORDER } from '../engine/order/index.ts';
 import {
   BACKUP_VERSION,
+  hasDigests,
   idOfPart,
   MANIFEST,
   MANIFEST_FORM,
@@ -9,7 +11,7 @@ import {
   sha256,
 } from './backup-form.ts';
 import { failure } from './problem.ts';
-import { type OrderRecord, readRecord, saying } from './record.ts';
+import { type OrderRecord, type ReadRecord, readRecord, saying } from './record.ts';
 import { givenSettings } from './settings.ts';
 import type { Answer, Settings, StoreWord, UnreadablePart } from './types.ts';
 import { type Parts, unpack } from './unpack.ts';
@@ -30,6 +32,7 @@ export async function openBackup(
   bytes: Uint8Array,
   leaveOutDamaged: boolean,
 ): Promise<Answer<BackupContents>> {
+  if (!hasDigests()) return failure('failed', 'store.backup.not-secure');
   const unpacked = unpack(bytes);
   if (!unpacked.ok) return unpacked;
   const manifest = readManifest(unpacked.value);
@@ -44,8 +47,7 @@ export async function openBackup(
   for (const [part, content] of whole) {
     const id = idOfPart(part);
     if (id === null) continue;
-    const json = readPart(content);
-    const read = json.ok ? readRecord(json.value) : null;
+    const read = readOrderPart(content);
     if (read?.ok) orders.push([id, read.record]);
     else unreadable.push({ part, why: read?.why ?? saying('store.backup.part-unreadable', { part }) });
   }
@@ -100,6 +102,14 @@ async function sortParts(
     if (!listed.has(part)) damaged.push({ part, key: 'store.backup.part-unlisted' });
   }
   return { whole, damaged };
+}
+
+/** Null for what is no order at all, or larger than one that could be saved again. */
+function readOrderPart(content: Uint8Array): ReadRecord | null {
+  const json = readPart(content);
+  if (!json.ok) return null;
+  const read = readRecord(json.value);
+  return read.ok && JSON.stringify(read.record.file).length > LARGEST_ORDER ? null : read;
 }
 
 type PartJson = { readonly ok: true; readonly value: unknown } | { readonly ok: false };

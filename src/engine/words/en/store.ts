@@ -45,6 +45,10 @@ export const store = {
     'The part “{part}” of this backup is damaged: it is not what was written. Nothing was changed.',
   'store.backup.part-unreadable': 'The part “{part}” can’t be read.',
   'store.backup.counts': 'This backup does not hold as many orders as it says. Nothing was changed.',
+  'store.backup.book-too-large':
+    'The book is larger than one backup can hold. Remove deleted orders for good, then try again.',
+  'store.backup.not-secure':
+    'The browser checks backups only on a page that was opened over https or from this device itself. Open the page that way and try again.',
   'store.backup.changed-meanwhile':
     'An order has changed since this backup was compared with your book. Nothing was written. Open the backup again.',
 } as const;
