@@ -1,9 +1,9 @@
 import type { Garment } from '../piece/index.ts';
 import type { Sketch, SketchSide } from './sketch.ts';
-import { sketchBodice } from './sketch-bodice.ts';
+import { bodiceCovers, sketchBodice } from './sketch-bodice.ts';
 import { sketchClosing } from './sketch-closing.ts';
 import { sketchCollar } from './sketch-collar.ts';
-import { layOver } from './sketch-cover.ts';
+import { hiddenUnder, layOver } from './sketch-cover.ts';
 import { sketchBindings, sketchNeckFrill, sketchRuffles } from './sketch-frill.ts';
 import { sketchSkirt, sketchSkirtRuffles } from './sketch-skirt.ts';
 import { sketchSleeve, sketchSleeveRuffles } from './sketch-sleeve.ts';
@@ -19,7 +19,7 @@ export type { Sketch, SketchLine, SketchSide, SketchStroke } from './sketch.ts';
 export function sketchDress(garment: Garment, side: SketchSide): Sketch {
   const dress = [
     ...sketchSkirt(garment, side),
-    ...sketchSleeve(garment, side),
+    ...hiddenUnder(sketchSleeve(garment, side), bodiceCovers(garment, side)),
     ...sketchBodice(garment, side),
     ...sketchBindings(garment, side),
     ...sketchClosing(garment, side),

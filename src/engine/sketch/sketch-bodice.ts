@@ -1,4 +1,13 @@
-import { type Path, pathBounds, pathMirrorX, pathTranslate } from '../geometry/index.ts';
+import {
+  linePath,
+  midpoint,
+  type Path,
+  pathBounds,
+  pathEnd,
+  pathMirrorX,
+  pathStart,
+  pathTranslate,
+} from '../geometry/index.ts';
 import { type EdgeKind, edgeStart, findEdge, type Garment, outlineOf, type Piece } from '../piece/index.ts';
 import type { SketchLine, SketchSide, SketchStroke } from './sketch.ts';
 import { hiddenUnder } from './sketch-cover.ts';
@@ -13,11 +22,12 @@ const STROKES: Partial<Record<EdgeKind, SketchStroke>> = {
   'curved-sleeve-hem': 'outline',
   side: 'outline',
   waist: 'seam',
+  // The mouth of a tuck in the waist.
+  join: 'seam',
   'style-line': 'seam',
   closing: 'opening',
   // A keyhole, the edge of a wrap.
   free: 'outline',
-  dart: 'seam',
 };
 
 /** A half that runs past the centre by more than this laps over the other, mm. */
@@ -41,10 +51,14 @@ export function sketchBodice(garment: Garment, side: SketchSide): readonly Sketc
     ...whole.flatMap((piece) => seenEdges(garment, piece)),
     ...upper,
     ...(lapping ? hiddenUnder(lower, covers) : lower),
-    ...pieces.flatMap((piece) => lowerSide(piece, side)),
+    ...pieces.flatMap((piece) => [...lowerSide(piece, side), ...tuckFolds(piece)]),
     ...(side === 'front' ? neckBehind(garment) : []),
   ];
 }
+
+/** The fold of a tuck in the bodice. */
+const tuckFolds = (piece: Piece): readonly SketchLine[] =>
+  piece.markings.flatMap((mark) => (mark.kind === 'pleat-fold' ? bothHalves('pleat', mark.path) : []));
 
 /** Along which line the lower shoulder is sewn; it holds on one side of the wearer only. */
 const lowerSide = (piece: Piece, view: SketchSide): readonly SketchLine[] =>
@@ -55,12 +69,32 @@ const lowerSide = (piece: Piece, view: SketchSide): readonly SketchLine[] =>
       path: (side === 'left') === (view === 'front') ? path : pathMirrorX(path),
     }));
 
-const seenEdges = (garment: Garment, piece: Piece): readonly SketchLine[] =>
-  piece.edges.flatMap((edge): readonly SketchLine[] => {
-    const opens = edge.kind === 'shoulder' && garment.closing?.kind === 'shoulder-studs';
-    const stroke = opens ? 'opening' : STROKES[edge.kind];
+function seenEdges(garment: Garment, piece: Piece): readonly SketchLine[] {
+  const studs = garment.closing?.kind === 'shoulder-studs';
+  return piece.edges.flatMap((edge, i): readonly SketchLine[] => {
+    if (edge.kind === 'dart') return sewnDart(piece, i);
+    const stroke = edge.kind === 'shoulder' && studs ? 'opening' : STROKES[edge.kind];
     return stroke === undefined ? [] : [{ stroke, path: edge.path }];
   });
+}
+
+/** A dart is sewn: its legs are one line, and the edge runs on over its mouth. Drawn at the first of the two legs. */
+function sewnDart(piece: Piece, first: number): readonly SketchLine[] {
+  const [before, leg, other] = [piece.edges.at(first - 1), piece.edges[first], piece.edges[first + 1]];
+  if (leg === undefined || other?.kind !== 'dart' || before?.kind === 'dart') return [];
+  const [from, to] = [pathStart(leg.path), pathEnd(other.path)];
+  const over = before === undefined ? undefined : STROKES[before.kind];
+  return [
+    { stroke: 'seam', path: linePath(midpoint(from, to), pathEnd(leg.path)) },
+    ...(over === undefined ? [] : [{ stroke: over, path: linePath(from, to) }]),
+  ];
+}
+
+/** What a bodice hides of that which lies behind it, as an arm held close. */
+export function bodiceCovers(garment: Garment, side: SketchSide): readonly Path[] {
+  const outlines = bodiceOf(garment, side).map(outlineOf);
+  return [...outlines, ...outlines.map(pathMirrorX)];
+}
 
 export const bodiceOf = (garment: Garment, side: SketchSide): readonly Piece[] =>
   garment.pieces

@@ -1,7 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { dressOf, pieceNamed } from '../../../tests/dress-of.ts';
-import { pathBounds, pathLength } from '../geometry/index.ts';
-import { edgeOf } from '../piece/index.ts';
+import {
+  distance,
+  outlineContains,
+  pathAt,
+  pathBounds,
+  pathEnd,
+  pathLength,
+  pathNearest,
+} from '../geometry/index.ts';
+import { edgeOf, outlineOf } from '../piece/index.ts';
 import { type SketchLine, type SketchStroke, sketchDress } from './index.ts';
 
 const ofStroke = (lines: readonly SketchLine[], stroke: SketchStroke): readonly SketchLine[] =>
@@ -72,6 +80,32 @@ describe('flat sketch', () => {
       for (const line of sketchDress(dress, 'front').lines) expect(pathLength(line.path)).toBeGreaterThan(0);
       const bodice = pathBounds(edgeOf(pieceNamed(dress, 'front'), 'side').path).maxX;
       expect(widest(sketchDress(dress, 'front').lines)).toBeGreaterThan(bodice + 30);
+    }
+  });
+
+  it('a dart is one line up to its tip, and the waist runs on over its mouth', () => {
+    const steps: [string, { count: string }][] = [['waist-darts', { count: 'one' }]];
+    const dress = dressOf({ steps });
+    const front = pieceNamed(dress, 'front');
+    const tip = pathEnd(edgeOf(front, 'dart-1-outer').path);
+    const { lines } = sketchDress(dress, 'front');
+    const toTip = lines.filter(({ path }) => distance(pathEnd(path), tip) < 1e-6);
+    expect(toTip.map(({ stroke }) => stroke)).toEqual(['seam']);
+    const waist = lines.filter(({ stroke, path }) => stroke === 'seam' && pathEnd(path).y > tip.y + 20);
+    const whole = waist.reduce((sum, { path }) => sum + pathBounds(path).maxX - pathBounds(path).minX, 0);
+    expect(whole).toBeCloseTo(2 * Math.max(...waist.map(({ path }) => pathBounds(path).maxX)), 0);
+  });
+
+  it('the arm hangs behind the bodice, not over it', () => {
+    const steps = ['puff-sleeve'];
+    const outline = outlineOf(pieceNamed(dressOf({ steps }), 'front'));
+    const plain = new Set(sketchDress(dressOf({ steps: [] }), 'front').lines.map((l) => JSON.stringify(l)));
+    for (const line of sketchDress(dressOf({ steps }), 'front').lines) {
+      const { path } = line;
+      if (plain.has(JSON.stringify(line)) || pathBounds(path).minX < 0) continue;
+      const { point } = pathAt(path, pathLength(path) / 2);
+      const within = outlineContains(outline, point) && pathNearest(outline, point).distance > 1;
+      expect(within).toBe(false);
     }
   });
 });
