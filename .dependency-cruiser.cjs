@@ -84,7 +84,7 @@ module.exports = {
       comment: 'The store keeps and checks what it is given: of the engine it needs the order room and the words.',
       severity: 'error',
       from: { path: '^src/store/', pathNot: '\\.test\\.ts$' },
-      to: { path: '^src/(cli|pdf|app)/' },
+      to: { path: '^src/(cli|pdf|app|engine/(?!(order|words|units)/))' },
     },
     {
       name: 'no-cycles',

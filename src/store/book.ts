@@ -1,4 +1,4 @@
-import { answer, type Book, type Desk, write } from './database.ts';
+import { answer, type Book, type Desk, read, write } from './database.ts';
 import { failure } from './problem.ts';
 import { rawText } from './raw-text.ts';
 import { brokenEntry, readRecord, saying, summaryOf } from './record.ts';
@@ -21,32 +21,31 @@ export type RawOrder = readonly [id: string, raw: unknown, fetched: boolean];
  * a bad place on the disk must not hide the other orders.
  */
 export async function readAll(db: Book): Promise<readonly RawOrder[]> {
-  const tx = db.transaction('orders', 'readonly');
-  tx.done.catch(() => {});
-  const ids = await tx.store.getAllKeys();
+  const ids = await read(db, ['orders'], (tx) => tx.objectStore('orders').getAllKeys());
   try {
-    const raws = await tx.store.getAll();
-    return ids.map((id, i) => [id, raws[i], true]);
+    return await read(db, ['orders'], async (tx) => {
+      const orders = tx.objectStore('orders');
+      const [keys, raws] = await Promise.all([orders.getAllKeys(), orders.getAll()]);
+      return keys.map((id, i): RawOrder => [id, raws[i], true]);
+    });
   } catch {
-    return fetchEach(db, ids);
+    return Promise.all(ids.map((id) => fetchOne(db, id)));
   }
 }
 
-function fetchEach(db: Book, ids: readonly string[]): Promise<readonly RawOrder[]> {
-  return Promise.all(
-    ids.map((id) =>
-      db.get('orders', id).then(
-        (raw): RawOrder => [id, raw, true],
-        (): RawOrder => [id, null, false],
-      ),
-    ),
-  );
+/** An id alone, past what the browser can't read. */
+export async function fetchOne(db: Book, id: string): Promise<RawOrder> {
+  try {
+    return [id, await read(db, ['orders'], (tx) => tx.objectStore('orders').get(id)), true];
+  } catch {
+    return [id, null, false];
+  }
 }
 
 function entryOf([id, raw, fetched]: RawOrder): BookEntry {
   if (!fetched) return brokenEntry(id, null, saying('store.broken.unfetched'));
-  const read = readRecord(raw);
-  return read.ok ? summaryOf(id, read.record) : brokenEntry(id, raw, read.why);
+  const order = readRecord(raw);
+  return order.ok ? summaryOf(id, order.record) : brokenEntry(id, raw, order.why);
 }
 
 function lastChangedFirst(a: BookEntry, b: BookEntry): number {
@@ -79,7 +78,9 @@ export function discardFrom(desk: Desk, ids: readonly string[]): Promise<Answer<
   return answer(async () => {
     // Reading such a record would end the transaction that is to remove it, so they are found before.
     const unfetched = new Set(
-      (await fetchEach(desk.db, ids)).flatMap(([id, , fetched]) => (fetched ? [] : [id])),
+      (await Promise.all(ids.map((id) => fetchOne(desk.db, id)))).flatMap(([id, , fetched]) =>
+        fetched ? [] : [id],
+      ),
     );
     const gone = await write(desk.db, ['orders', 'histories'], async (tx) => {
       const orders = tx.objectStore('orders');
@@ -99,8 +100,8 @@ export function discardFrom(desk: Desk, ids: readonly string[]): Promise<Answer<
 }
 
 function stands(raw: unknown): boolean {
-  const read = readRecord(raw);
-  return read.ok && read.record.deletedAt === null;
+  const order = readRecord(raw);
+  return order.ok && order.record.deletedAt === null;
 }
 
 export function rawOrder(
@@ -108,7 +109,8 @@ export function rawOrder(
   id: string,
 ): Promise<Answer<{ readonly fileName: string; readonly text: string }>> {
   return answer(async () => {
-    const raw = await db.get('orders', id);
+    const [, raw, fetched] = await fetchOne(db, id);
+    if (!fetched) return failure('failed', 'store.broken.unfetched');
     if (raw === undefined) return failure('not-here', 'store.not-here');
     const fileName = `order-${id.replace(/[^A-Za-z0-9-]+/g, '-').slice(0, 64)}.json`;
     return { ok: true, value: { fileName, text: rawText(raw) } };

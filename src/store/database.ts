@@ -103,6 +103,15 @@ function openFailure(error: unknown): Failure {
   }
 }
 
+export type ReadTx = IDBPTransaction<BookSchema, BookStore[], 'readonly'>;
+
+/** Reads in one transaction. One that fails tells it through its requests. */
+export function read<T>(db: Book, stores: BookStore[], work: (tx: ReadTx) => Promise<T>): Promise<T> {
+  const tx = db.transaction(stores, 'readonly');
+  tx.done.catch(() => {});
+  return work(tx);
+}
+
 export type WriteTx = IDBPTransaction<BookSchema, BookStore[], 'readwrite'>;
 
 /**

@@ -192,6 +192,8 @@ test('a record that the browser cannot read from the disk does not hide the othe
     return key === 'bad' ? unreadable() : get.call(this, key);
   });
   expect(good(await store.list())).toMatchObject([{ title: 'Sound' }, { kind: 'broken', id: 'bad' }]);
+  expect(await store.load('bad')).toMatchObject({ ok: false, problem: { code: 'broken' } });
+  expect(await store.raw('bad')).toMatchObject({ ok: false, problem: { code: 'failed' } });
   expect(good(await store.makeBackup())).toMatchObject({ orders: 1, broken: 1 });
   expect(good(await store.discard(['bad']))).toEqual(['bad']);
   expect(good(await store.list())).toHaveLength(1);

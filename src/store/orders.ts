@@ -1,5 +1,6 @@
 import { LARGEST_ORDER, readKeptOrder } from '../engine/order/index.ts';
-import { answer, type Desk, type WriteTx, write } from './database.ts';
+import { fetchOne } from './book.ts';
+import { answer, type Desk, read, type WriteTx, write } from './database.ts';
 import { historyText, readHistory } from './history.ts';
 import { failure } from './problem.ts';
 import { type OrderRecord, readRecord, summaryOf } from './record.ts';
@@ -18,12 +19,16 @@ import { revisionOf, written } from './versions.ts';
 
 export function loadOrder({ db }: Desk, id: string): Promise<Answer<StoredOrder>> {
   return answer(async () => {
-    const tx = db.transaction(['orders', 'histories'], 'readonly');
-    const [raw, history] = await Promise.all([
-      tx.objectStore('orders').get(id),
-      tx.objectStore('histories').get(id),
-    ]);
-    return storedOrder(id, raw, history);
+    try {
+      const [raw, history] = await read(db, ['orders', 'histories'], (tx) =>
+        Promise.all([tx.objectStore('orders').get(id), tx.objectStore('histories').get(id)]),
+      );
+      return storedOrder(id, raw, history);
+    } catch (error) {
+      // One that the browser can't read from the disk is broken, not a fault of the whole store.
+      if ((await fetchOne(db, id))[2]) throw error;
+      return failure('broken', 'store.broken-order');
+    }
   });
 }
 
@@ -69,9 +74,9 @@ async function saveIn(
 ): Promise<SaveResult> {
   const raw = await tx.objectStore('orders').get(id);
   const history = await tx.objectStore('histories').get(id);
-  const read = readStored(raw);
-  if (!read.ok) return read;
-  const { record, fromOlderForm } = read.value;
+  const kept = readStored(raw);
+  if (!kept.ok) return kept;
+  const { record, fromOlderForm } = kept.value;
   const text = content.history === undefined ? null : historyText(content.history);
   if (revisionOf(record.versions) === expectedRevision) {
     const next = {
@@ -95,9 +100,9 @@ async function saveIn(
 export function copyOrder(desk: Desk, id: string): Promise<Answer<StoredOrder>> {
   return answer(async () => {
     const copied = await write(desk.db, ['orders', 'histories'], async (tx): Promise<Answer<StoredOrder>> => {
-      const read = readStored(await tx.objectStore('orders').get(id));
-      if (!read.ok) return read;
-      const [copyId, record] = freshOrder(desk, read.value.record.file, { kind: 'copy', of: id });
+      const kept = readStored(await tx.objectStore('orders').get(id));
+      if (!kept.ok) return kept;
+      const [copyId, record] = freshOrder(desk, kept.value.record.file, { kind: 'copy', of: id });
       return { ok: true, value: await put(tx, copyId, record, historyText(NO_HISTORY)) };
     });
     if (copied.ok) desk.announce({ orders: [copied.value.id] });
@@ -114,9 +119,9 @@ export function markOrder(desk: Desk, id: string, mark: Mark): Promise<Answer<Or
       desk.db,
       ['orders', 'histories'],
       async (tx): Promise<Answer<OrderSummary>> => {
-        const read = readStored(await tx.objectStore('orders').get(id));
-        if (!read.ok) return read;
-        const { record, fromOlderForm } = read.value;
+        const kept = readStored(await tx.objectStore('orders').get(id));
+        if (!kept.ok) return kept;
+        const { record, fromOlderForm } = kept.value;
         const next = {
           ...record,
           ...('archived' in mark
@@ -165,14 +170,14 @@ function refuse({ file }: OrderContent): Failure | null {
 
 function readStored(raw: unknown): Answer<{ readonly record: OrderRecord; readonly fromOlderForm: boolean }> {
   if (raw === undefined) return failure('not-here', 'store.not-here');
-  const read = readRecord(raw);
-  return read.ok ? { ok: true, value: read } : failure('broken', 'store.broken-order');
+  const order = readRecord(raw);
+  return order.ok ? { ok: true, value: order } : failure('broken', 'store.broken-order');
 }
 
 function storedOrder(id: string, raw: unknown, history: unknown): Answer<StoredOrder> {
-  const read = readStored(raw);
-  if (!read.ok) return read;
-  const { record, fromOlderForm } = read.value;
+  const kept = readStored(raw);
+  if (!kept.ok) return kept;
+  const { record, fromOlderForm } = kept.value;
   return { ok: true, value: orderOf(id, record, fromOlderForm ? NO_HISTORY : readHistory(history)) };
 }
 

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { answer, type Book, type Desk, write } from './database.ts';
+import { answer, type Book, type Desk, read, write } from './database.ts';
 import type { Answer, Settings } from './types.ts';
 
 /** What each setting may be. A new setting is a line here, one among the defaults and one in `Settings`. */
@@ -21,8 +21,9 @@ export function givenSettings(raw: unknown): Partial<Settings> {
 
 /** Each setting lies under a key of its own, so that two tabs that change two of them do not undo each other. */
 export async function settingsIn(db: Book): Promise<Settings> {
-  const tx = db.transaction('settings', 'readonly');
-  const values = await Promise.all(NAMES.map(async (name) => [name, await tx.store.get(name)] as const));
+  const values = await read(db, ['settings'], (tx) =>
+    Promise.all(NAMES.map(async (name) => [name, await tx.objectStore('settings').get(name)] as const)),
+  );
   return { ...DEFAULTS, ...givenSettings(Object.fromEntries(values)) };
 }
 
