@@ -3,6 +3,7 @@ import { say } from '../engine/words/index.ts';
 import { checkCommand } from './check-command.ts';
 import { dressesCommand } from './dresses-command.ts';
 import { exampleCommand } from './example-command.ts';
+import { growthCommand } from './growth-command.ts';
 import { EXIT, type ExitCode, type Io } from './io.ts';
 import { measuresCommand } from './measures-command.ts';
 import { packCommand } from './pack-command.ts';
@@ -90,6 +91,13 @@ What it hands back to the shell: ${say('cli.exits', {}, 'cm')}`,
       const list = steps.split(',').flatMap((step) => step.trim() || []);
       finish(await measuresCommand(io, { file: file ?? null, steps: list, json }));
     });
+
+  program
+    .command('growth')
+    .description('say where each child stands, what it will measure on the day, and what room to leave')
+    .argument('<order>', 'the order, a .json file')
+    .option('--json', JSON_HELP)
+    .action(async (file: string, { json = false }: Flags) => finish(await growthCommand(io, file, json)));
 
   program
     .command('steps')

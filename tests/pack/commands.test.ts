@@ -232,3 +232,32 @@ describe('dresses', () => {
     expect(again.err).toMatch(/is there already/);
   });
 });
+
+describe('growth', () => {
+  const measured = changedExample((order) => {
+    order.children = order.children.slice(1, 3);
+    order.children[0].measured = '2027-03-20';
+  });
+
+  it('says where a child stands and what it will measure, and what is missing of the other', async () => {
+    const shell = createShell();
+    const { exit, out, err } = await shell.run('growth', shell.put('order.json', measured));
+    expect([exit, err]).toEqual([0, '']);
+    expect(out).toMatch(/^Tọ́lá: measured on 2027-03-20 at 38 months; the day is 2027-06-12, 84 days later\n/);
+    expect(out).toMatch(/ height +38 1\/2 in, more than \d+ of 100; height by age \(WHO 2006 and 2007\)\n/);
+    expect(out).toMatch(/Advice:\n +The dress is drafted as Tọ́lá was measured\./);
+    expect(out).toMatch(/Efua\n +Efua: growth can be told from the birthday and the day of measuring\./);
+  });
+
+  it('tells other programs the numbers', async () => {
+    const shell = createShell();
+    const { out } = await shell.run('growth', shell.put('order.json', measured), '--json');
+    const [girl, other] = JSON.parse(out).children;
+    expect(other).toEqual({ name: 'Efua', told: false, problems: ['growth.report.no-days'] });
+    expect(girl.values[0]).toMatchObject({
+      measure: 'height',
+      from: { kind: 'centile', reference: 'who-height' },
+    });
+    expect(girl.advice.measureAgain.day).toMatch(/^2027-\d\d-\d\d$/);
+  });
+});

@@ -11,7 +11,7 @@ const GIRL: GrowthInput = {
   },
   event: { year: 2027, month: 10, day: 12 },
 };
-const ROOM: DressRoom = { chestEase: 60, leastEase: 40, skirtLength: 600 };
+const ROOM: DressRoom = { chestEase: 60, leastEase: 40, skirtLength: 600, isGrown: true };
 
 function adviceOf(input: GrowthInput, room: DressRoom) {
   const advice = growthAdvice(input, room);
@@ -30,6 +30,11 @@ describe('advice', () => {
     expect(advice.hem).toBeGreaterThan(3);
     expect(advice.hem).toBeLessThan(20);
     expect(advice.letOut.side * 4).toBeCloseTo(growthBand(grown, 'chestGirth') ?? 0, 9);
+    const asMeasured = adviceOf(GIRL, { ...ROOM, isGrown: false });
+    expect(asMeasured.hem).toBeCloseTo(
+      advice.hem + (((height?.value ?? 0) - 1150) * 600) / (height?.value ?? 1),
+      9,
+    );
   });
 
   it('says from which day a measuring is sure enough: on it the band is under the ease, a week before it is not', () => {

@@ -13,6 +13,8 @@ export interface DressRoom {
   readonly leastEase: number;
   /** From the waist to the hem. */
   readonly skirtLength: number;
+  /** Drafted for the child as forecast; else as measured, and the forecast growth has to be left room for too. */
+  readonly isGrown: boolean;
 }
 
 export interface GrowthAdvice {
@@ -50,8 +52,8 @@ export function growthBand({ values }: GrownBody, id: MeasureId): number | null 
 }
 
 /**
- * What to leave room for and when to measure again. The block is thought to be drafted for the forecast; the hem and
- * the side seams then take what the forecast may miss. Lengths grow with the height, so a skirt lacks the share of it
+ * What to leave room for and when to measure again. The hem and the side seams take what the forecast may miss, and the
+ * forecast growth itself where the dress is drafted as measured. Lengths grow with the height, so a skirt lacks the share of it
  * that it covers. Null where growth can't be told at all.
  */
 export function growthAdvice(input: GrowthInput, room: DressRoom): GrowthAdvice | null {
@@ -59,9 +61,13 @@ export function growthAdvice(input: GrowthInput, room: DressRoom): GrowthAdvice 
   if (!result.ok) return null;
   const { grown } = result;
   const { height } = grown.values;
-  const heightBand = growthBand(grown, 'height') ?? 0;
-  const hem = height === undefined ? 0 : (heightBand * room.skirtLength) / height.value;
-  const girth = growthBand(grown, 'chestGirth') ?? 0;
+  const lack = (id: MeasureId): number => {
+    const value = grown.values[id];
+    if (value === undefined) return 0;
+    return (growthBand(grown, id) ?? 0) + (room.isGrown ? 0 : Math.max(value.value - value.measured, 0));
+  };
+  const hem = height === undefined ? 0 : (lack('height') * room.skirtLength) / height.value;
+  const girth = lack('chestGirth');
   return {
     hem,
     letOut: { girth, side: girth / 4 },

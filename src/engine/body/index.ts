@@ -37,7 +37,7 @@ export {
   referenceZ,
 } from './growth-references.ts';
 export { AGE_MONTHS, MEASURE_IDS, MEASURES, type MeasureId } from './measures.ts';
-export { centileOf, zOfCentile } from './normal-curve.ts';
+export { centileOf, NINETY_PERCENT, zOfCentile } from './normal-curve.ts';
 export { type BodyProblem, problemSaying } from './problem.ts';
 export {
   ageOfHeight,

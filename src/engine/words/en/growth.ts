@@ -48,7 +48,7 @@ export const growth = {
 
   'growth.from.measured': 'measured',
   'growth.from.keeps-place': 'keeps its place in {reference}',
-  'growth.from.to-the-middle': 'goes back towards the middle, as children under three do, in {reference}',
+  'growth.from.to-the-middle': 'drawn back towards the middle, as the youngest go, in {reference}',
   'growth.from.with-height': 'in step with the height, as the averages of the survey go',
   'growth.from.held': 'taken as measured, for want of anything to grow it by',
 
@@ -70,35 +70,47 @@ export const growth = {
   'growth.limits.girths':
     'No study has followed the girths of children: that a girth keeps its place is a thought, and its give-or-take is worked out from that of height and weight. The references measured their own children, in their own way.',
 
-  'growth.stands':
-    '{measure}: {value}, taller or wider than {centile} of 100 children of {age} months ({reference}).',
-  'growth.stands.weight':
-    'weight: {value} kg, more than {centile} of 100 children of {age} months ({reference}).',
+  'growth.report.no-days':
+    '{child}: growth can be told from the birthday and the day of measuring. Write both, for instance "born": "2021-03-04" and "measured": "2027-01-12".',
+  'growth.report.ages': 'measured on {measured} at {age} months; the day is {event}, {days} days later',
+  'growth.report.stands': 'Where {child} stood on that day, of 100 children of the age:',
+  'growth.report.centile': '{value}, more than {centile} of 100; {reference}',
+  'growth.report.then': 'On the day, as forecast; nine children of ten lie within the give or take:',
+  'growth.report.value': '{value}, give or take {band}; {how}',
+  'growth.report.value-kg': '{value} kg, give or take {band} kg; {how}',
+  'growth.report.weight': 'weight',
+  'growth.report.kg': '{value} kg',
+  'growth.report.advice': 'Advice:',
+  'growth.report.size': 'Sizes on the day:',
   'growth.stands.below': 'less than 1',
-  'growth.stands.above': 'more than 99',
-  'growth.then': 'On {day}: {measure} about {value}, give or take {band}; {how}.',
+  'growth.stands.above': '99',
 
+  'growth.advice.as-measured':
+    'The dress is drafted as {child} was measured. Write "growth": "to-the-day" in the order to draft it for the day.',
   'growth.advice.hem':
-    'Turn the hem up {hem} deeper than it hangs: that much may be wanted if {child} grows faster than forecast. Nine children of ten stay within it.',
+    'Turn the hem up {hem} deeper than it hangs, so that it can be let down if {child} grows faster than forecast.',
+  'growth.advice.hem-as-measured':
+    'Turn the hem up {hem} deeper than it hangs: {child} will grow before the day, and may grow faster than forecast.',
   'growth.advice.let-out':
-    'Leave {side} more than the seam in each side-seam allowance: let out, it adds {girth} round the chest.',
-  'growth.advice.measure-again':
-    'Measure again on {day} or later: from then on the forecast of the chest is sure enough for the ease of this dress, {ease}.',
-  'growth.advice.measured-close-enough':
+    'Leave {side} more in each of the four side-seam allowances: let out, that adds {girth} round the chest.',
+  'growth.advice.measure-again.on-day':
+    'Measure {child} again on {day} or later: from then on the forecast of the chest is sure enough for the ease of this dress, {ease}.',
+  'growth.advice.measure-again.close-enough':
     '{child} was measured close enough to the day: the forecast of the chest stays within the ease of this dress, {ease}.',
-  'growth.advice.last-fitting':
-    'The ease of this dress, {ease}, is less than any forecast of the chest is sure of. Plan a last fitting two weeks before the day.',
+  'growth.advice.measure-again.last-fitting':
+    'No forecast of the chest is sure enough for the ease of this dress, {ease}. Plan a last fitting on {day}.',
   'growth.advice.one-size-more':
-    'One size more, {label}, is drawn for a height of {height}: {chest} wider in the chest and {waist} in the waist than forecast. {child} would reach that height about {day}.',
+    'One size more, {size}, is drawn for a height of {height}: {chest} wider in the chest than forecast. {child} reaches that height about {day}.',
   'growth.advice.one-size-more-late':
-    'One size more, {label}, is drawn for a height of {height}: {chest} wider in the chest and {waist} in the waist than forecast. {child} would not reach that height within two years.',
+    'One size more, {size}, is drawn for a height of {height}. {child} does not reach that height within two years of the day.',
 
-  'growth.label.height': 'Nearest size by height: {label}.',
-  'growth.label.differences': 'Against the average child of that height: {differences}.',
-  'growth.label.difference': '{measure} {value}',
-  'growth.label.age': 'That is the middle height at {age}.',
+  'growth.label.height': 'By height: size {size} ({label}).',
+  'growth.label.age': 'By height: size {size} ({label}), the middle height at {age} months.',
+  'growth.label.differences': 'Against the average of that height: chest {chest}, waist {waist}, hip {hip}.',
+  'growth.label.more': '{by} more',
+  'growth.label.less': '{by} less',
   'growth.label.us':
-    'Nearest US label size by height: {byHeight}; by chest: {byChest}. Label girths are what a size is sold for, 4 to 6 cm wider than measured children: go by the chest of the ready garment, never by these girths for drafting.',
+    'US label size by height {byHeight}, by chest {byChest}. A label says what a size is sold for, 4 to 6 cm more in the chest than measured children: for choosing ready clothes, never for drafting.',
 
   'start.from.age': 'The middle of children of this age.',
   'start.from.height': 'The average of children of this height (US survey, Snyder 1977).',
