@@ -7,5 +7,5 @@ export {
   type SkippedChange,
 } from './design-dress.ts';
 export { findDress, LIBRARY } from './library.ts';
-export type { DesignStep } from './step.ts';
+export { type DesignStep, STAGES } from './step.ts';
 export { DESIGN_STEPS, findStep } from './steps.ts';

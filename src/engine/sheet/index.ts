@@ -1,4 +1,5 @@
 export { type ClothCutList, cutListPages } from './cut-list.ts';
+export { cuttingRuns } from './cutting-runs.ts';
 export { measuredPages } from './figure-pages.ts';
 export { type HandPart, type HandStep, handSheetPages } from './hand-sheet.ts';
 export { hatchLines } from './hatch.ts';

@@ -1,0 +1,104 @@
+import { useRef, useState } from 'react';
+import type { Point } from '../../engine/geometry/index.ts';
+import type { Ruler } from '../../engine/units/index.ts';
+import { draggedNumber } from './drag-number.ts';
+import { type Governed, type GovernedPoint, governedAt, governedKey } from './governed-places.ts';
+import type { LaidPiece } from './lay-pieces.ts';
+import { applyTo, inverse } from './motion.ts';
+import { type ParamRef, paramKey } from './param-now.ts';
+import type { TableDress } from './table-types.ts';
+import type { HandleDrag } from './use-gestures.ts';
+
+/** Told while a number is dragged, and once more when it is let go: one change, however many moves. */
+export type OnDragParam = (ref: ParamRef, value: number, phase: 'move' | 'end') => void;
+
+interface Held {
+  readonly handle: string;
+  readonly governed: Governed;
+  readonly point: GovernedPoint;
+  /** From the middle of the handle to the finger, in the piece's mm. */
+  readonly grip: Point;
+  readonly sent: number;
+  /** The drawing that was last seen to follow, and the number that it shows. */
+  readonly drawn: TableDress;
+  readonly shows: number;
+}
+
+interface ParamDrag {
+  readonly drag: HandleDrag;
+  readonly held: string | null;
+  /** The number under the finger, to be shown beside it. */
+  readonly value: number | null;
+  readonly governed: Governed | null;
+}
+
+/** Turns the way of a finger into the number that a point follows. */
+export function useParamDrag(
+  dress: TableDress | null,
+  laid: readonly LaidPiece[],
+  governed: readonly Governed[],
+  ruler: Ruler,
+  onDragParam: OnDragParam | undefined,
+): ParamDrag {
+  const held = useRef<Held | null>(null);
+  const [shown, setShown] = useState<{ readonly held: Held; readonly value: number } | null>(null);
+  const pieceOf = (point: GovernedPoint): LaidPiece | undefined =>
+    laid.find(({ cut }) => cut.piece.id === point.piece);
+
+  const numberAt = (at: Point): number | null => {
+    const now = held.current;
+    const on = now === null ? undefined : pieceOf(now.point);
+    if (now === null || on === undefined || dress === null) return null;
+    // A new drawing shows the number that was sent last.
+    const known = now.drawn === dress ? now : { ...now, drawn: dress, shows: now.sent };
+    const stands = governedAt(on.cut.piece, now.point.edge, now.point.middle);
+    if (stands === null) return null;
+    const finger = applyTo(inverse(on.frame), at);
+    const wished = { x: finger.x - now.grip.x, y: finger.y - now.grip.y };
+    const value = draggedNumber(
+      { ...now.governed.now, value: known.shows },
+      now.point,
+      stands,
+      wished,
+      ruler,
+    );
+    held.current = { ...known, sent: value };
+    return value;
+  };
+
+  return {
+    held: shown?.held.handle ?? null,
+    value: shown?.value ?? null,
+    governed: shown?.held.governed ?? null,
+    drag: {
+      start: (event) => {
+        const target = event.target instanceof Element ? event.target.closest('[data-handle]') : null;
+        const handle = target?.getAttribute('data-handle') ?? null;
+        if (handle === null || dress === null || onDragParam === undefined) return null;
+        for (const one of governed) {
+          const point = one.handles.find((p) => `${paramKey(one.ref)} ${governedKey(p)}` === handle);
+          if (point === undefined) continue;
+          const { value } = one.now;
+          const grip = { x: 0, y: 0 };
+          held.current = { handle, governed: one, point, grip, sent: value, drawn: dress, shows: value };
+          setShown({ held: held.current, value });
+          return handle;
+        }
+        return null;
+      },
+      move: (_, at) => {
+        const before = held.current?.sent;
+        const value = numberAt(at);
+        if (value === null || value === before || held.current === null) return;
+        setShown({ held: held.current, value });
+        onDragParam?.(held.current.governed.ref, value, 'move');
+      },
+      end: () => {
+        const now = held.current;
+        held.current = null;
+        setShown(null);
+        if (now !== null) onDragParam?.(now.governed.ref, now.sent, 'end');
+      },
+    },
+  };
+}
