@@ -53,14 +53,16 @@ module.exports = {
     },
     {
       name: 'engine-dependencies',
-      comment: 'The engine takes two libraries: valibot where orders are read, clipper2-ts where outlines are laid.',
+      comment:
+        'The engine takes two libraries: valibot where orders are read, clipper2-ts where outlines are laid.',
       severity: 'error',
       from: { path: '^src/engine/', pathNot: '\\.test\\.ts$' },
       to: { dependencyTypes: ['npm', 'npm-dev'], pathNot: 'node_modules/(valibot|clipper2-ts)/' },
     },
     {
       name: 'page-through-doors',
-      comment: 'The page uses the engine, the store and the PDF writer through their index.ts, like everybody.',
+      comment:
+        'The page uses the engine, the store and the PDF writer through their index.ts, like everybody.',
       severity: 'error',
       from: { path: '^src/app/' },
       to: { path: '^src/(store|pdf)/', pathNot: '^src/(store|pdf)/index\\.ts$' },
@@ -81,7 +83,8 @@ module.exports = {
     },
     {
       name: 'store-keeps-orders-only',
-      comment: 'The store keeps and checks what it is given: of the engine it needs the order room and the words.',
+      comment:
+        'The store keeps and checks what it is given: of the engine it needs the order room and the words.',
       severity: 'error',
       from: { path: '^src/store/', pathNot: '\\.test\\.ts$' },
       to: { path: '^src/(cli|pdf|app|engine/(?!(order|words|units)/))' },
