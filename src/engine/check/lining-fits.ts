@@ -1,4 +1,4 @@
-import type { Seam } from '../piece/index.ts';
+import type { Seam, SeamName } from '../piece/index.ts';
 import { type Check, tell } from './check.ts';
 import { type Look, placeOfSeam, type Rule, seamsNamed, seamWords, sewnTimes, sideLength } from './look.ts';
 import { SEAM_AGREES, SLACK } from './tolerance.ts';
@@ -12,14 +12,17 @@ const NO_LONGER_TRIM = 5;
 /**
  * The lining sewn to the shell: at the waist as long as the shell; at neck and armhole different by no more than
  * the trim explains. A hollow edge that is trimmed comes out longer and one that bulges shorter, so the sign of what
- * is allowed follows the shape of the shell's edge.
+ * is allowed follows the shape of the shell's edge. Where one is gathered to the other, the gathers are checked instead.
  */
 export const liningFits: Rule = (look) => [
-  ...seamsNamed(look, 'waist-lining').map((seam) => checkLining(look, seam, [0, 0])),
-  ...seamsNamed(look, 'neck-lining', 'armhole-lining').map((seam) =>
+  ...laid(look, 'waist-lining').map((seam) => checkLining(look, seam, [0, 0])),
+  ...laid(look, 'neck-lining', 'armhole-lining').map((seam) =>
     checkLining(look, seam, growthWhenTrimmed(look, seam.a)),
   ),
 ];
+
+const laid = (look: Look, ...names: readonly SeamName[]): readonly Seam[] =>
+  seamsNamed(look, ...names).filter(({ join }) => join.kind !== 'gathered');
 
 function checkLining(look: Look, seam: Seam, [least, most]: Growth): Check {
   const times = sewnTimes(look, seam);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { dressOf, pieceNamed, refusalOf, tryDress, type Wish, withNeeds } from '../../../tests/dress-of.ts';
 import { faultsOf } from '../../../tests/faults-of.ts';
-import { outlineSelfCrossings } from '../geometry/index.ts';
+import { distance, outlineSelfCrossings } from '../geometry/index.ts';
 import { edgeEnd, edgeLength, edgeOf, edgeStart, outlineOf } from '../piece/index.ts';
 import { DESIGN_STEPS, tell } from './index.ts';
 
@@ -218,6 +218,13 @@ describe('set-in sleeve', () => {
 });
 
 describe('lining', () => {
+  it('begins its trimmed armhole with the curve, not with a speck that has no direction', () => {
+    const measured = { height: 654, chestGirth: 417, neckBaseGirth: 227, backNeckToWaist: 164 };
+    const dress = dressOf({ ageMonths: 6, measured, steps: [['shoulder-slope', { by: '0 mm' }], 'lining'] });
+    const { path } = edgeOf(pieceNamed(dress, 'back-lining'), 'armhole');
+    expect(path.segments.map((segment) => distance(segment.from, segment.to) < 0.001)).not.toContain(true);
+  });
+
   it('is trimmed at the neck by the turn of cloth and equal at the waist', () => {
     const dress = dressOf({ steps: [['lining', { turn: '3 mm' }]] });
     const [front, inside] = [pieceNamed(dress, 'front'), pieceNamed(dress, 'front-lining')];

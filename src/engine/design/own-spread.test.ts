@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { dressOf, pieceNamed, tryDress } from '../../../tests/dress-of.ts';
-import { AGES, faults, leftOut, type Steps } from '../../../tests/own-changes.ts';
+import { AGES, faults, findings, leftOut, type Steps } from '../../../tests/own-changes.ts';
 import {
   angleBetween,
   outlineArea,
@@ -89,6 +89,16 @@ describe('slash and spread', () => {
       expect(join).toMatchObject({ kind: 'gathered' });
       // Only the front has become wider, so the notches of the ring no longer meet, and that is told.
       expect(faults(gathered, ageMonths).filter((fault) => !fault.includes('notches'))).toEqual([]);
+    }
+  });
+
+  it('gathers a shell to its lining, which is no longer held against the trim', () => {
+    for (const from of ['neckline', 'armhole']) {
+      const given = { piece: 'front', from, to: 'waist', seam: 'gathered' };
+      const dress = dressOf({ ageMonths: 6, steps: ['lining', ['slash-and-spread', given]] });
+      const ofLining = dress.seams.filter(({ a }) => a.some(({ piece }) => piece.endsWith('-lining')));
+      expect(ofLining.map(({ join }) => join.kind)).toContain('gathered');
+      expect(findings(dress, 6).join()).not.toContain('trim explains');
     }
   });
 

@@ -191,6 +191,13 @@ describe('joining and lengthening', () => {
       linePath(point(-5, 0), point(12, 0)),
     );
   });
+
+  it('adds no segment without length behind a curve', () => {
+    const curve = pathOf(cubic(point(0, 0), point(3, 8), point(9, 8), point(12, 0)));
+    for (const speck of [0, 1e-15, 1e-9])
+      expect(pathExtend(curve, { start: speck, end: speck })).toEqual(curve);
+    expect(pathExtend(curve, { start: 1e-3, end: 1e-3 }).segments).toHaveLength(3);
+  });
 });
 
 describe('moving a path', () => {

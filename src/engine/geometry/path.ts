@@ -77,15 +77,16 @@ export function pathJoin(first: Path, ...rest: readonly Path[]): Path {
 }
 
 /**
- * Lengthened straight along its end directions, mm. Zero leaves an end as it is; negative throws.
- * A straight end segment is drawn longer; a curved one gets a straight segment behind it.
+ * Lengthened straight along its end directions, mm. Zero, or a speck so short that paths meet across it, leaves an
+ * end as it is: a segment without length has no direction. Negative throws. A straight end segment is drawn longer;
+ * a curved one gets a straight segment behind it.
  */
 export function pathExtend(p: Path, by: { readonly start?: number; readonly end?: number }): Path {
   const start = by.start ?? 0;
   const end = by.end ?? 0;
   if (start < 0 || end < 0) throw new Error('A path is extended by a length of zero or more.');
   const segments: Segment[] = [...p.segments];
-  if (start > 0) {
+  if (start > MEETS) {
     const [first] = p.segments;
     const from = add(first.from, scale(pathStartTangent(p), -start));
     segments.splice(
@@ -95,7 +96,7 @@ export function pathExtend(p: Path, by: { readonly start?: number; readonly end?
     );
   }
   const last = segments[segments.length - 1];
-  if (end > 0 && last !== undefined) {
+  if (end > MEETS && last !== undefined) {
     const to = add(last.to, scale(pathEndTangent(p), end));
     const straight = last.kind === 'line';
     segments.splice(segments.length - (straight ? 1 : 0), 1, line(straight ? last.from : last.to, to));
