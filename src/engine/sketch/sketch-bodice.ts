@@ -8,10 +8,11 @@ import {
   pathStart,
   pathTranslate,
 } from '../geometry/index.ts';
-import { type EdgeKind, edgeStart, findEdge, type Garment, outlineOf, type Piece } from '../piece/index.ts';
+import { type EdgeKind, edgeStart, findEdge, type Garment, type Piece } from '../piece/index.ts';
 import type { SketchLine, SketchSide, SketchStroke } from './sketch.ts';
 import { hiddenUnder } from './sketch-cover.ts';
 import { takenApart } from './sketch-joined.ts';
+import { closedShape } from './sketch-path.ts';
 
 /** How an edge of a bodice piece looks in the sketch; what is not here is not seen. */
 const STROKES: Partial<Record<EdgeKind, SketchStroke>> = {
@@ -43,8 +44,8 @@ export function sketchBodice(garment: Garment, side: SketchSide): readonly Sketc
   const half = pieces.filter((piece) => piece.cutting.as !== 'single');
   const asDrawn = half.flatMap((piece) => seenEdges(garment, piece));
   const mirrored = asDrawn.map((line) => ({ ...line, path: pathMirrorX(line.path) }));
-  const lapping = half.some((piece) => pathBounds(outlineOf(piece)).minX < -LAPS_FROM);
-  const outlines = half.map(outlineOf);
+  const lapping = half.some((piece) => pathBounds(shapeOf(piece)).minX < -LAPS_FROM);
+  const outlines = half.map(shapeOf);
   const [upper, lower, covers] =
     side === 'front' ? [mirrored, asDrawn, outlines.map(pathMirrorX)] : [asDrawn, mirrored, outlines];
   return [
@@ -90,9 +91,16 @@ function sewnDart(piece: Piece, first: number): readonly SketchLine[] {
   ];
 }
 
+/** The outline of a piece; where it was taken apart for the sketch it is closed straight. */
+function shapeOf(piece: Piece): Path {
+  const [first, ...rest] = piece.edges.map((edge) => edge.path);
+  if (first === undefined) throw new Error(`Piece "${piece.id}" has no edges.`);
+  return closedShape(first, ...rest);
+}
+
 /** What a bodice hides of that which lies behind it, as an arm held close. */
 export function bodiceCovers(garment: Garment, side: SketchSide): readonly Path[] {
-  const outlines = bodiceOf(garment, side).map(outlineOf);
+  const outlines = bodiceOf(garment, side).map(shapeOf);
   return [...outlines, ...outlines.map(pathMirrorX)];
 }
 

@@ -1,4 +1,5 @@
 import {
+  boundsUnion,
   linePath,
   type Path,
   pathBounds,
@@ -13,7 +14,6 @@ import {
   edgeLength,
   findEdge,
   type Garment,
-  outlineOf,
   type Piece,
   partsNeckAtBack,
 } from '../piece/index.ts';
@@ -66,7 +66,7 @@ function handAt(piece: Piece, { kind, path }: Edge): Hand {
   if (kind === 'neck') return 'right';
   if (kind !== 'style-line') return 'left';
   // The cloth lies on the right hand; what hangs down lies over it where it is the lower piece.
-  const { minY, maxY } = pathBounds(outlineOf(piece));
+  const { minY, maxY } = piece.edges.map((edge) => pathBounds(edge.path)).reduce(boundsUnion);
   const line = pathBounds(path);
   return (line.minY + line.maxY) / 2 < (minY + maxY) / 2 ? 'right' : 'left';
 }

@@ -1,6 +1,7 @@
 import {
   type Affine,
   direction,
+  dot,
   linePath,
   midpoint,
   outward,
@@ -8,8 +9,10 @@ import {
   type Point,
   pathEnd,
   pathMap,
+  pathMirrorLine,
   pathReverse,
   pathStart,
+  subtract,
 } from '../geometry/index.ts';
 import type { Edge, Piece } from '../piece/index.ts';
 
@@ -34,8 +37,7 @@ export function takenApart(piece: Piece): readonly Piece[] {
   if (from === undefined || to === undefined || own.length === 0) return [piece];
   const [start, end] = [pathStart(from.path), pathEnd(to.path)];
   const kept = { ...piece, edges: [...own, joinLine(start, end)] };
-  const turned = turnBack(theirs, start, end, commonName(theirs));
-  return turned === null ? [kept] : [kept, { ...piece, ...turned, notches: [], markings: [] }];
+  return [kept, { ...piece, ...turnBack(theirs, start, end), notches: [], markings: [] }];
 }
 
 const isOf = (edge: Edge | undefined, half: string): boolean => edge?.name.startsWith(`${half}-`) === true;
@@ -51,37 +53,41 @@ function commonName(edges: readonly Edge[]): string {
   return words.join('-');
 }
 
-/** Mirrored so that the centre stands on x = 0 with the cloth away from it; the level of the join stays. */
-function turnBack(
-  edges: readonly Edge[],
-  start: Point,
-  end: Point,
-  id: string,
-): Pick<Piece, 'id' | 'edges' | 'cutting'> | null {
+/** The other half by itself, turned back; its edges are walked the other way then. */
+function turnBack(edges: readonly Edge[], start: Point, end: Point): Pick<Piece, 'id' | 'edges' | 'cutting'> {
+  const id = commonName(edges);
   const centre = edges.find((edge) => edge.name === `${id}-centre`);
-  if (centre === undefined) return null;
-  const foot = pathEnd(centre.path);
-  const down = direction(pathStart(centre.path), foot);
-  // The cloth lies on the right hand of the way, which becomes the way out.
-  const out = { x: -outward(down).x, y: -outward(down).y };
-  const turn = { a: out.x, b: down.x, c: out.y, d: down.y };
-  const at = (p: Point, y: number): Point => ({
-    x: turn.a * (p.x - foot.x) + turn.c * (p.y - foot.y),
-    y: turn.b * (p.x - foot.x) + turn.d * (p.y - foot.y) + y,
-  });
-  const join = midpoint(start, end);
-  const level = join.y - at(join, 0).y;
-  const zero = at({ x: 0, y: 0 }, level);
-  const map: Affine = { ...turn, e: zero.x, f: zero.y };
-  const put = (path: Path): Path => pathReverse(pathMap(path, map));
+  // A half without a centre line, as a wrapped front, is folded over at the join.
+  const put = (path: Path): Path =>
+    pathReverse(
+      centre === undefined
+        ? pathMirrorLine(path, start, end)
+        : pathMap(path, ontoCentre(centre.path, midpoint(start, end))),
+    );
   const turned = edges
     .map((edge) => ({ ...edge, name: edge.name.slice(id.length + 1), path: put(edge.path) }))
     .toReversed();
-  const [last, next] = [turned.at(-1), turned[0]];
-  if (last === undefined || next === undefined) return null;
+  const join = pathReverse(put(linePath(start, end)));
   return {
     id,
-    edges: [...turned, joinLine(pathEnd(last.path), pathStart(next.path))],
+    edges: [...turned, joinLine(pathEnd(join), pathStart(join))],
     cutting: { as: 'pair', copies: 2 },
+  };
+}
+
+/** Mirrors so that the centre stands on x = 0 with the cloth away from it; the level of the join stays. */
+function ontoCentre(centre: Path, join: Point): Affine {
+  const foot = pathEnd(centre);
+  const down = direction(pathStart(centre), foot);
+  // The cloth lies on the right hand of the way, which becomes the way out.
+  const out = { x: -outward(down).x, y: -outward(down).y };
+  const y = dot(subtract(join, foot), down);
+  return {
+    a: out.x,
+    b: down.x,
+    c: out.y,
+    d: down.y,
+    e: -dot(foot, out),
+    f: -dot(foot, down) + join.y - y,
   };
 }

@@ -57,11 +57,13 @@ describe('every step leaves its mark in the sketch', () => {
   });
 
   it('a front and back that are cut in one are drawn on both sides', () => {
-    const dress = dressOf({ steps: ['join-pieces', 'gathered-skirt'] });
-    for (const side of ['front', 'back'] as const) {
-      const { lines } = sketchDress(dress, side);
-      expect(lines.filter((line) => line.stroke === 'outline').length, side).toBeGreaterThan(6);
-      for (const { path } of lines) expect(Number.isFinite(pathLength(path))).toBe(true);
+    for (const more of [[], ['wrap-front'], ['keyhole-back', 'split-along']]) {
+      const dress = dressOf({ steps: [...more, 'gathered-skirt', 'join-pieces'] });
+      for (const side of ['front', 'back'] as const) {
+        const { lines } = sketchDress(dress, side);
+        expect(lines.filter((line) => line.stroke === 'outline').length, side).toBeGreaterThan(6);
+        for (const { path } of lines) expect(Number.isFinite(pathLength(path))).toBe(true);
+      }
     }
   });
 
