@@ -148,7 +148,7 @@ function centreLength(piece: Piece): number {
 }
 
 /** A tuck round a skirt: its depth, and where it is sewn, above the hem of the finished skirt, mm. */
-export interface SkirtTuck {
+interface SkirtTuck {
   readonly depth: number;
   readonly above: number;
 }

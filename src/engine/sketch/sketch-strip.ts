@@ -15,7 +15,7 @@ import { closedShape, squareOff, through } from './sketch-path.ts';
 /** On which hand of the line, as it is walked, a strip hangs. */
 export type Hand = 'left' | 'right';
 
-export interface StripWish {
+interface StripWish {
   readonly depth: number;
   /** How many times the line the free edge of the strip measures. */
   readonly fullness: number;
