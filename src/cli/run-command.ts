@@ -1,5 +1,6 @@
 import { Command, CommanderError } from 'commander';
 import { say } from '../engine/words/index.ts';
+import { type AverageWish, averageCommand } from './average-command.ts';
 import { checkCommand } from './check-command.ts';
 import { dressesCommand } from './dresses-command.ts';
 import { exampleCommand } from './example-command.ts';
@@ -32,7 +33,10 @@ export async function runCommand(argv: readonly string[], io: Io): Promise<ExitC
 const JSON_HELP = 'say it as JSON, for other programs';
 
 /** The options without a value; one that was not given is not there. */
-type Flags = Readonly<Partial<Record<'replace' | 'evenSo' | 'progress' | 'all' | 'json', boolean>>>;
+type Flags = Readonly<
+  Partial<Record<'replace' | 'evenSo' | 'progress' | 'all' | 'json' | 'boy' | 'inches', boolean>>
+>;
+type AverageGiven = Pick<AverageWish, 'age' | 'height' | 'weight'>;
 
 function createProgram(io: Io, finish: (code: ExitCode) => void): Command {
   const program = new Command('frockwright')
@@ -98,6 +102,19 @@ What it hands back to the shell: ${say('cli.exits', {}, 'cm')}`,
     .argument('<order>', 'the order, a .json file')
     .option('--json', JSON_HELP)
     .action(async (file: string, { json = false }: Flags) => finish(await growthCommand(io, file, json)));
+
+  program
+    .command('average')
+    .description('say what children of an age, a height, or a height and weight measure on average')
+    .option('--age <months>', 'in months')
+    .option('--height <length>', 'with its unit, as in "116 cm"')
+    .option('--weight <weight>', 'with its unit, as in "21 kg"; goes with a height')
+    .option('--boy', 'a boy (else a girl)')
+    .option('--inches', 'say it in inches (else in centimetres)')
+    .option('--json', JSON_HELP)
+    .action(({ boy = false, inches = false, json = false, ...given }: Flags & AverageGiven) =>
+      finish(averageCommand(io, { ...given, boy, inches, json })),
+    );
 
   program
     .command('steps')

@@ -261,3 +261,32 @@ describe('growth', () => {
     expect(girl.advice.measureAgain.day).toMatch(/^2027-\d\d-\d\d$/);
   });
 });
+
+describe('average', () => {
+  it('says a whole body by age, by height, and by height and weight', async () => {
+    const shell = createShell();
+    const byAge = await shell.run('average', '--age', '72');
+    expect(byAge.exit).toBe(0);
+    // WHO 2007, girls of 72 months: 115.1 cm. Snyder 1977, girls of 66-78 months: mean chest 56.8 cm.
+    expect(byAge.out).toMatch(/^height +115\.1 cm, give or take .*; the middle of children of this age\n/);
+    expect(byAge.out).toMatch(/\nchest girth +56\.8 cm, /);
+    expect(byAge.out).toMatch(/\nback width .*please measure it\n/);
+    const heavy = await shell.run('average', '--height', '46 in', '--weight', '50 lb', '--boy', '--inches');
+    expect(heavy.out).toMatch(/^height +as given\n/);
+    expect(heavy.out).toMatch(/\nchest girth +2\d.* in, give or take .* in; .*height and weight/);
+    const { measures } = JSON.parse((await shell.run('average', '--height', '116 cm', '--json')).out);
+    expect(measures[1]).toMatchObject({ measure: 'chestGirth', from: 'height' });
+  });
+
+  it.each([
+    [[], /Write --age/],
+    [['--age', 'six'], /--age: "six" is not a number/],
+    [['--height', 'tall'], /--height: "tall" is not a length/],
+    [['--height', '300 cm'], /heights of 55 cm to 190 cm/],
+    [['--height', '116 cm', '--weight', '21'], /--weight: "21" is not a weight/],
+  ])('%j is refused with what would do', async (given, sentence) => {
+    const { exit, err } = await createShell().run('average', ...given);
+    expect(exit).toBe(2);
+    expect(err).toMatch(sentence);
+  });
+});

@@ -15,7 +15,7 @@ import {
 } from '../body/index.ts';
 import { readDay } from './day.ts';
 import type { Order, OrderChild } from './order.ts';
-import { workChild } from './work-child.ts';
+import { type ChildDress, workChild } from './work-child.ts';
 
 /** Where a child stood on the day of measuring. */
 export interface Standing {
@@ -60,9 +60,18 @@ export const CHARTED = [
 
 /** Grows a child of the order to the due day, whether the dress is drafted for that day or not. `today`: ISO 8601. */
 export function growthReport(order: Order, child: OrderChild, today: string): GrowthReport {
+  const worked = child.growth === null ? null : workChild(order, child);
+  return growthOf(child, worked?.ok ? worked.dress : null, today);
+}
+
+/**
+ * The same of a child whose dress is drawn already; null where it can't be, and there is no advice then. Days that lie
+ * wrong are told only where `today` is known.
+ */
+export function growthOf(child: OrderChild, dress: ChildDress | null, today: string | null): GrowthReport {
   const { growth } = child;
   if (growth === null) return { kind: 'no-days' };
-  const now = readDay(today);
+  const now = today === null ? null : readDay(today);
   const input = now === null ? growth.input : { ...growth.input, today: now };
   const result = growBody(input);
   if (!result.ok) return { kind: 'refused', problems: result.problems };
@@ -70,7 +79,7 @@ export function growthReport(order: Order, child: OrderChild, today: string): Gr
   const measured = Object.fromEntries(Object.entries(grown.values).map(([id, { value }]) => [id, value]));
   const completed = completeBody({ ...child.body, measured });
   const body = completed.ok ? completed.body : null;
-  const chestEase = easeOf(order, child);
+  const chestEase = dress === null ? null : easeOf(dress);
   const isGrown = growth.drafted !== null;
   const advice =
     body === null || chestEase === null
@@ -90,10 +99,8 @@ export function growthReport(order: Order, child: OrderChild, today: string): Gr
 }
 
 /** What the checks of the drawn dress measure. */
-function easeOf(order: Order, child: OrderChild): number | null {
-  const worked = workChild(order, child);
-  if (!worked.ok) return null;
-  const measured = worked.dress.checks.find(({ code }) => code === 'chest-ease')?.measured;
+function easeOf({ checks }: ChildDress): number | null {
+  const measured = checks.find(({ code }) => code === 'chest-ease')?.measured;
   return measured != null && 'mm' in measured ? measured.mm : null;
 }
 

@@ -17,6 +17,7 @@ export { libraryPages } from './library-pages.ts';
 export { makePack, PACK_CONTENTS, type Pack, type PackDocument } from './make-pack.ts';
 export { type NeededMeasure, type NeededMeasures, neededMeasures } from './needed-measures.ts';
 export type { Order, OrderChild, OrderGrowth } from './order.ts';
+export { parseWeight } from './parse-weight.ts';
 export { type OrderProblem, problemSentence } from './problem.ts';
 export { LARGEST_ORDER, readOrder, readOrderFile, readOrderValue } from './read-order.ts';
 export {

@@ -17,6 +17,8 @@ import { checkPages, partyCheckPages } from './check-pages.ts';
 import { markedNotToCut } from './cut-dress.ts';
 import { dressPages } from './dress-pages.ts';
 import { distinctFileNames, safeFileName } from './file-names.ts';
+import { growthPages } from './growth-pages.ts';
+import { growthOf } from './growth-report.ts';
 import { handPages } from './hand-pages.ts';
 import { type LaidCloths, layCloths } from './lay-cloths.ts';
 import type { Order } from './order.ts';
@@ -175,6 +177,10 @@ function childPapers(desk: Desk, report: ChildReport, folder: string): ChildPape
   if (hand !== null) add('draw-by-hand.pdf', told('order.file.by-hand'), hand);
   add('checks.pdf', told('order.file.checks'), checkPages(report, paper, ink, day));
   const { lists } = report.cloths;
+  if (report.dress.child.growth !== null) {
+    const grown = growthOf(report.dress.child, report.dress, null);
+    add('growth.pdf', told('order.file.growth'), growthPages(report.dress.child, grown, paper, ink, day));
+  }
   add(
     'cut-list.pdf',
     told('order.file.cut-list'),

@@ -5,7 +5,6 @@ import {
   type GrowthInput,
   growBody,
   growthProblemSaying,
-  KG_PER_POUND,
   MEASURE_IDS,
   type Measured,
   type MeasureId,
@@ -15,6 +14,7 @@ import {
 import type { UnitSystem } from '../units/index.ts';
 import { readDay } from './day.ts';
 import type { OrderGrowth } from './order.ts';
+import { parseWeight } from './parse-weight.ts';
 import { aboutPlace, fieldProblem, type OrderPlace, type OrderProblem } from './problem.ts';
 import { createLengthReader, type LengthReader } from './read-lengths.ts';
 import type { ChildFile, OrderFile } from './schema.ts';
@@ -99,13 +99,9 @@ function readEarlier(file: ChildFile, at: OrderPlace, units: UnitSystem): readon
   });
 }
 
-/** A weight with its unit, in kg; null where there is none or it can't be read. */
 function readWeight(text: string | undefined, at: OrderPlace, problems: OrderProblem[]): number | null {
   if (text === undefined) return null;
-  const found = /^\s*(\d{1,3}(?:[.,]\d{1,3})?)\s*(kg|lbs?)\s*$/i.exec(text);
-  const [, number = '', unit = ''] = found ?? [];
-  const value = Number(number.replace(',', '.'));
-  if (found !== null && value > 0) return /kg/i.test(unit) ? value : value * KG_PER_POUND;
-  problems.push(fieldProblem(at, 'order.not-a-weight', { found: shown(text) }));
-  return null;
+  const weight = parseWeight(text);
+  if (weight === null) problems.push(fieldProblem(at, 'order.not-a-weight', { found: shown(text) }));
+  return weight;
 }

@@ -1,6 +1,7 @@
 export { type ClothCutList, cutListPages } from './cut-list.ts';
 export { cuttingRuns } from './cutting-runs.ts';
 export { measuredPages } from './figure-pages.ts';
+export { growthFigure } from './growth-figure.ts';
 export { type HandPart, type HandStep, handSheetPages } from './hand-sheet.ts';
 export { hatchLines } from './hatch.ts';
 export { nestedSizePages, type SizeSet } from './nested-sizes.ts';

@@ -36,6 +36,7 @@ export const growth = {
   'growth.problem.nothing-measured':
     '{child}: nothing was measured that could be grown. Measure the height and the chest, and write the day.',
 
+  'order.file.growth': 'where the child stands, what it will measure on the day, and growth charts',
   'order.not-a-weight':
     '{found} is not a weight. Write a number and its unit, for instance 18.5 kg or 41 lb.',
   'order.grown':
@@ -66,6 +67,12 @@ export const growth = {
   'growth.reference.german-hip': 'hip girth by age (Germany, LIFE Child 2019)',
   'growth.reference.dutch-hip': 'hip girth by age (Netherlands 1997)',
   'growth.reference.mexican-neck': 'neck girth by age (Mexico 2021)',
+
+  'growth.page.name': 'Growth to the day',
+  'growth.chart.heading': 'Growth charts',
+  'growth.chart.about':
+    'Thin lines: 3, 15, 50, 85 and 97 of 100 children of that age lie below. Dots: as measured. Ring and bar: the forecast for the day, and where nine of ten such children will be.',
+  'growth.chart.age': 'age in months',
 
   'growth.limits.girths':
     'No study has followed the girths of children: that a girth keeps its place is a thought, and its give-or-take is worked out from that of height and weight. The references measured their own children, in their own way.',
@@ -112,8 +119,18 @@ export const growth = {
   'growth.label.us':
     'US label size by height {byHeight}, by chest {byChest}. A label says what a size is sold for, 4 to 6 cm more in the chest than measured children: for choosing ready clothes, never for drafting.',
 
-  'start.from.age': 'The middle of children of this age.',
-  'start.from.height': 'The average of children of this height (US survey, Snyder 1977).',
-  'start.from.build': 'The average of children of this height and weight (US survey, Snyder 1977).',
-  'start.from.estimated': 'There is no open data on this: estimated. Please measure it.',
+  'start.from.given': 'as given',
+  'start.from.age': 'the middle of children of this age',
+  'start.from.height': 'the average of children of this height (US survey, Snyder 1977)',
+  'start.from.build': 'the average of children of this height and weight (US survey, Snyder 1977)',
+  'start.from.estimated': 'estimated, there is no open data: please measure it',
+  'start.value': '{value}, give or take {spread}; {from}',
+  'start.too-little': 'Write --age in months or --height, for instance --age 72 or --height "116 cm".',
+  'start.not-a-number': '{option}: {found} is not a number above nothing.',
+  'start.not-a-length':
+    '{option}: {found} is not a length. Write a number and its unit, for instance "116 cm" or "46 in".',
+  'start.not-a-weight':
+    '{option}: {found} is not a weight. Write a number and its unit, for instance "21 kg" or "46 lb".',
+  'start.beyond':
+    'There are averages from birth to {most} months, and for heights of {shortest} to {tallest}.',
 } as const;
