@@ -1,5 +1,6 @@
 import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
+import { keepPageOnDevice } from './device/new-version.ts';
 import './look/look.css';
 import './look/parts.css';
 import './look/room.css';
@@ -7,3 +8,4 @@ import './look/room.css';
 const page = document.getElementById('page');
 if (page === null) throw new Error('The page has no place to be shown in.');
 createRoot(page).render(<App />);
+keepPageOnDevice();

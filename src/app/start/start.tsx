@@ -7,13 +7,14 @@ import { dayAhead, today } from '../device/today.ts';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
 import { LengthField } from '../parts/length-field.tsx';
+import { MoreLink } from '../parts/more-link.tsx';
 import { NumberField } from '../parts/number-field.tsx';
 import { TextField } from '../parts/text-field.tsx';
 import { toast } from '../parts/toast.tsx';
 import { placeAddress } from '../places/registry.ts';
 import { fieldSentence } from '../session/use-session.ts';
 import { createWorkbench } from '../session/work.ts';
-import { FIRST_MEASURES, newOrder, type Start as Told } from './new-order.ts';
+import { FIRST_MEASURES, type FirstMeasure, newOrder, type Start as Told } from './new-order.ts';
 
 /** A dress is ordered about this long before its day (common practice, no source). */
 const DAYS_AHEAD = 56;
@@ -58,6 +59,12 @@ export function Start(): ReactNode {
         </Link>
       </div>
       <p>{say('page.start.about', {}, units)}</p>
+      <Choice
+        label={say('page.units', {}, units)}
+        value={units}
+        options={(['in', 'cm'] as const).map((id) => ({ id, text: say(`page.units.${id}`, {}, units) }))}
+        onChange={(chosen) => set({ units: chosen })}
+      />
       <form
         className="stack"
         onSubmit={(event) => {
@@ -71,40 +78,39 @@ export function Start(): ReactNode {
             value={told.name}
             onChange={(text) => setTold({ ...told, name: text })}
           />
-          <Choice
-            label={say('page.units', {}, units)}
-            value={units}
-            options={(['in', 'cm'] as const).map((id) => ({ id, text: say(`page.units.${id}`, {}, units) }))}
-            onChange={(chosen) => set({ units: chosen })}
-          />
-          <NumberField
-            label={say('page.start.age', {}, units)}
-            value={told.years}
-            unit={say('page.start.age.years', {}, units)}
-            notANumber={say('page.start.not-a-number', {}, units)}
-            onChange={(years) => setTold({ ...told, years })}
-          />
-          <NumberField
-            label={say('page.start.age.more', {}, units)}
-            value={told.months}
-            unit={say('page.start.age.months', {}, units)}
-            notANumber={say('page.start.not-a-number', {}, units)}
-            onChange={(months) => setTold({ ...told, months })}
-          />
+          <div className="age">
+            <NumberField
+              label={say('page.start.age', {}, units)}
+              value={told.years}
+              unit={say('page.start.age.years', {}, units)}
+              notANumber={say('page.start.not-a-number', {}, units)}
+              problem={problemAt('children[0].ageMonths')}
+              onChange={(years) => setTold({ ...told, years })}
+            />
+            <NumberField
+              label={say('page.start.age.more', {}, units)}
+              value={told.months}
+              unit={say('page.start.age.months', {}, units)}
+              notANumber={say('page.start.not-a-number', {}, units)}
+              onChange={(months) => setTold({ ...told, months })}
+            />
+          </div>
+        </div>
+        <div className="fields">
           {FIRST_MEASURES.map((id) => (
-            <LengthField
+            <FirstLength
               key={id}
-              label={say(`measure.${id}`, {}, units)}
+              id={id}
               value={told.measures[id]}
-              units={units}
               problem={problemAt(`children[0].measures.${id}`)}
-              about={say(`measure.${id}.how`, {}, units)}
               onChange={(text) => {
                 const { [id]: _, ...others } = told.measures;
                 setTold({ ...told, measures: text === undefined ? others : { ...others, [id]: text } });
               }}
             />
           ))}
+        </div>
+        <div className="fields">
           <TextField
             kind="day"
             label={say('page.start.due', {}, units)}
@@ -137,5 +143,34 @@ export function Start(): ReactNode {
         </div>
       </form>
     </main>
+  );
+}
+
+function FirstLength(props: {
+  readonly id: FirstMeasure;
+  readonly value: string | undefined;
+  readonly problem: string | null;
+  readonly onChange: (text: string | undefined) => void;
+}): ReactNode {
+  const { units } = useDevice().settings;
+  const [howShown, setHowShown] = useState(false);
+  const measure = say(`measure.${props.id}`, {}, units);
+  return (
+    <LengthField
+      label={measure}
+      value={props.value}
+      units={units}
+      problem={props.problem}
+      about={howShown ? say(`measure.${props.id}.how`, {}, units) : null}
+      onChange={props.onChange}
+      aside={
+        <MoreLink
+          word={say('page.measures.how', {}, units)}
+          name={say('page.measures.how.what', { measure }, units)}
+          open={howShown}
+          onChange={setHowShown}
+        />
+      }
+    />
   );
 }

@@ -1,10 +1,11 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useState } from 'react';
 import { BLOCK_PARAMS } from '../../../engine/block/index.ts';
 import type { Body } from '../../../engine/body/index.ts';
 import { parseLength } from '../../../engine/units/index.ts';
 import { say } from '../../../engine/words/index.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { LengthField } from '../../parts/length-field.tsx';
+import { MoreLink } from '../../parts/more-link.tsx';
 import { inUnits } from '../../parts/shown-length.ts';
 import { useChild, useOrderFile, useProblemAt, useSession, useUnits } from '../../session/use-session.ts';
 import { fieldsOf, pathOf, type Scope } from './block-of.ts';
@@ -79,6 +80,7 @@ function BlockLength({
   const session = useSession();
   const units = useUnits();
   const { work } = useChild();
+  const [ruleShown, setRuleShown] = useState(false);
   const given = useOrderFile((file) => fieldsOf(file, scope).block?.[name]);
   const ofParty = useOrderFile((file) => (scope === 'party' ? undefined : file.block?.[name]));
   const problem = useProblemAt(`${pathOf(scope)}block.${name}`);
@@ -87,6 +89,14 @@ function BlockLength({
   const body = work.report?.dress.body ?? null;
   const before = lengthBefore(name, method, body, ofParty, units);
   const value = typeof given === 'boolean' ? undefined : given;
+  const overRule =
+    before === null || value === undefined
+      ? null
+      : say(
+          before.isParty ? 'page.block.by-order' : 'page.block.by-rule',
+          { length: { mm: before.mm } },
+          units,
+        );
   return (
     <LengthField
       label={word}
@@ -94,14 +104,14 @@ function BlockLength({
       units={units}
       byRule={before === null ? '' : inUnits(before.mm, units)}
       problem={problem}
-      about={
-        before !== null && value !== undefined
-          ? say(
-              before.isParty ? 'page.block.by-order' : 'page.block.by-rule',
-              { length: { mm: before.mm } },
-              units,
-            )
-          : say('page.block.source', { source: BLOCK_PARAMS[name].source }, units)
+      about={ruleShown ? say('page.block.source', { source: BLOCK_PARAMS[name].source }, units) : overRule}
+      aside={
+        <MoreLink
+          word={say('page.block.rule', {}, units)}
+          name={say('page.block.rule.what', { what: word }, units)}
+          open={ruleShown}
+          onChange={setRuleShown}
+        />
       }
       onDone={session.settle}
       onChange={(text) =>

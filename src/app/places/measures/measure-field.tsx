@@ -3,6 +3,7 @@ import type { BodyValue, MeasureId } from '../../../engine/body/index.ts';
 import type { Finding } from '../../../engine/order/index.ts';
 import { say } from '../../../engine/words/index.ts';
 import { LengthField } from '../../parts/length-field.tsx';
+import { MoreLink } from '../../parts/more-link.tsx';
 import { inUnits } from '../../parts/shown-length.ts';
 import { useChild, useProblemAt, useSession, useTell, useUnits } from '../../session/use-session.ts';
 import { useEditMeasures } from './edit-measures.ts';
@@ -37,15 +38,12 @@ export function MeasureField({ id }: { readonly id: MeasureId }): ReactNode {
           {given !== undefined && problem === null && (
             <span className="right">{say('page.measures.measured', {}, units)}</span>
           )}
-          <button
-            type="button"
-            className="link"
-            aria-expanded={howShown}
-            aria-label={say('page.measures.how.what', { measure: word }, units)}
-            onClick={() => setHowShown(!howShown)}
-          >
-            {say('page.measures.how', {}, units)}
-          </button>
+          <MoreLink
+            word={say('page.measures.how', {}, units)}
+            name={say('page.measures.how.what', { measure: word }, units)}
+            open={howShown}
+            onChange={setHowShown}
+          />
         </span>
       }
     />

@@ -21,11 +21,14 @@ export function MeasuresPlace(): ReactNode {
     <div className="stack">
       <h2>{say('page.measures.of', { child: work.name }, units)}</h2>
       {problem !== null && <p className="wrong">{problem}</p>}
-      <div className="fields">
-        <UnitsChoice />
-        <ChildFacts key={index} index={index} />
-      </div>
-      <MeasuringDay key={`day ${index}`} />
+      <UnitsChoice />
+      <details className="part">
+        <summary>{say('page.measures.facts', {}, units)}</summary>
+        <div className="fields">
+          <ChildFacts key={index} index={index} />
+        </div>
+        <MeasuringDay key={`day ${index}`} />
+      </details>
       <h3>{say('page.measures.needed', {}, units)}</h3>
       <div className="fields">{needed.map(field)}</div>
       {others.length > 0 && (

@@ -89,5 +89,14 @@ function ageText(born: string, dueDay: string): string | null {
   if (from === null || to === null) return null;
   const months = monthsBetween(from, to);
   if (months < 0) return null;
-  return say('page.order.child.age-then', { years: Math.floor(months / 12), months: months % 12 }, 'in');
+  return say('page.order.child.age-then', { age: ageWords(months) }, 'in');
+}
+
+/** An age as people say it: `1 year`, `8 months`, `3 years 4 months`. */
+function ageWords(ageMonths: number): string {
+  const [years, months] = [Math.floor(ageMonths / 12), ageMonths % 12];
+  const ofYears = years === 1 ? say('page.age.year', {}, 'in') : say('page.age.years', { years }, 'in');
+  const ofMonths = months === 1 ? say('page.age.month', {}, 'in') : say('page.age.months', { months }, 'in');
+  if (years === 0) return ofMonths;
+  return months === 0 ? ofYears : say('page.age.both', { years: ofYears, months: ofMonths }, 'in');
 }

@@ -93,7 +93,7 @@ export const pageBook = {
   'page.start.due.about': 'She must fit the dress on that day.',
   'page.start.age': 'Age on that day',
   'page.start.age.years': 'years',
-  'page.start.age.more': 'And how many months',
+  'page.start.age.more': 'and months',
   'page.start.age.months': 'months',
   'page.start.dress': 'Dress to begin with',
   'page.start.draw': 'Draw the dress',

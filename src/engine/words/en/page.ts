@@ -63,5 +63,4 @@ export const page = {
 
   'page.new-version': 'A newer Frockwright is ready.',
   'page.new-version.take': 'Take it now',
-  'page.offline-ready': 'Frockwright now works without a network.',
 } as const;
