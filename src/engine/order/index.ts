@@ -8,15 +8,23 @@ export {
   mustNotBeCut,
   type OrderReport,
 } from './check-order.ts';
+export type { PackDocument } from './child-papers.ts';
 export { sizeText } from './cut-dress.ts';
 export { type Day, monthsBetween, readDay } from './day.ts';
-export { CHARTED, type GrowthReport, growthReport } from './growth-report.ts';
+export { type GrowthReport, growthReport } from './growth-report.ts';
 export { type GrowthSection, growthSections } from './growth-words.ts';
 export { type KeptOrder, readKeptOrder } from './kept-order.ts';
 export { libraryPages } from './library-pages.ts';
-export { makePack, PACK_CONTENTS, type Pack, type PackDocument } from './make-pack.ts';
+export {
+  childPack,
+  makePack,
+  PACK_CONTENTS,
+  type Pack,
+  packInTurn,
+  partyPack,
+} from './make-pack.ts';
 export { type NeededMeasure, type NeededMeasures, neededMeasures } from './needed-measures.ts';
-export type { Order, OrderChild, OrderGrowth } from './order.ts';
+export type { Order, OrderChild } from './order.ts';
 export { parseWeight } from './parse-weight.ts';
 export { type OrderProblem, problemSentence } from './problem.ts';
 export { LARGEST_ORDER, readOrder, readOrderFile, readOrderValue } from './read-order.ts';

@@ -90,7 +90,6 @@ export const growth = {
   'growth.report.advice': 'Advice:',
   'growth.report.size': 'Sizes on the day:',
   'growth.stands.below': 'less than 1',
-  'growth.stands.above': '99',
 
   'growth.advice.as-measured':
     'The dress is drafted as {child} was measured. Write "growth": "to-the-day" in the order to draft it for the day.',
