@@ -68,7 +68,7 @@ function waistOf(garment: Garment, half: Half): Waist | null {
   const inner = edges.map(({ path }) => pathEnd(path)).toSorted((a, b) => a.x - b.x)[0];
   const width = edges.reduce((sum, { path }) => sum + pathLength(path), 0);
   const top = Math.min(...edges.map(({ path }) => pathBounds(path).minY));
-  return inner === undefined ? null : { centre: { x: 0, y: inner.y }, top, width };
+  return inner === undefined ? null : { centre: inner, top, width };
 }
 
 /** A seam that sews the waist edges of a layer of skirt to waist edges of a bodice. */
@@ -126,7 +126,12 @@ function hang(garment: Garment, { piece, edge }: Found, at: Waist, half: Half): 
   const finished = edgeLength(piece, 'hem') * drawnIn;
   return [
     drawn,
-    ...hang(garment, next, { centre: { x: 0, y: y + depth }, top: y + depth, width: finished }, half),
+    ...hang(
+      garment,
+      next,
+      { centre: { x: at.centre.x, y: y + depth }, top: y + depth, width: finished },
+      half,
+    ),
   ];
 }
 
@@ -159,9 +164,9 @@ function ringBelow(garment: Garment, seam: Seam, half: Half, waist: Waist): read
   const side = first.piece.edges.find(({ name }) => name === 'right' || name === 'side');
   const depth = side === undefined ? 0 : pathLength(side.path);
   const flare = sum('hem') / sum('waist');
-  const { width } = waist;
-  const top = (x: number): Point => ({ x, y: waist.top });
-  const foot = (x: number): Point => ({ x: x * flare, y: waist.top + depth });
+  const { width, centre } = waist;
+  const top = (x: number): Point => ({ x: centre.x + x, y: waist.top });
+  const foot = (x: number): Point => ({ x: centre.x + x * flare, y: waist.top + depth });
   return [
     {
       kind: 'width',

@@ -122,8 +122,9 @@ function markPlaces({ where }: TableMark, laid: readonly LaidPiece[]): readonly 
     const on = first(piece);
     const edge = on === undefined ? undefined : findEdge(on.cut.piece, name);
     if (on === undefined || edge === undefined) return [];
-    const middle = pathAt(edge.path, pathLength(edge.path) / 2).point;
-    const at = where.at !== undefined && piece === where.pieces[0] ? where.at : middle;
+    // Beside the middle, where the length stands.
+    const beside = pathAt(edge.path, pathLength(edge.path) * 0.3).point;
+    const at = where.at !== undefined && piece === where.pieces[0] ? where.at : beside;
     return [{ key: `${piece} ${name}`, laid: on, edge: name, at: applyTo(on.frame, at) }];
   });
   if (edges.length > 0) return edges;

@@ -1,5 +1,6 @@
 import {
   type Affine,
+  outlineContains,
   type Path,
   type Point,
   pathAt,
@@ -7,12 +8,12 @@ import {
   pathLength,
   pathMap,
 } from '../../engine/geometry/index.ts';
-import type { EdgeKind } from '../../engine/piece/index.ts';
+import { type EdgeKind, outlineOf } from '../../engine/piece/index.ts';
 import type { Ruler, UnitSystem } from '../../engine/units/index.ts';
 import type { LaidPiece } from './lay-pieces.ts';
 import { lengthText } from './length-text.ts';
-import { applyTo, movedBounds, STAY } from './motion.ts';
-import { bracketPoints } from './piece-signs.ts';
+import { applyTo, inverse, movedBounds, STAY } from './motion.ts';
+import { bracketPoints, stitchedNotches } from './piece-signs.ts';
 import { type LabelPlace, type LabelWish, type Obstacle, placeLabels } from './place-labels.ts';
 
 /** Words on the table in the place that was found for them: mm, and a turn in degrees. */
@@ -120,12 +121,17 @@ function nameWishes({ key, cut, frame }: LaidPiece, zoom: number): readonly Word
   );
   const room = { x: ((box.maxX - box.minX) * zoom) / 4, y: ((box.maxY - box.minY) * zoom) / 4 };
   const half = NAME_SIZE * 0.62;
+  const back = inverse(frame);
+  const outline = outlineOf(cut.piece);
+  const inside = around(middle, room).filter(({ at }) =>
+    outlineContains(outline, applyTo(back, scaled(at, 1 / zoom))),
+  );
   return [
     {
       key: `label ${key}`,
       width: Math.max(width, textWidth(cutting, MEASURE_SIZE)),
       height: NAME_SIZE * 2.4,
-      places: around(middle, room),
+      places: inside,
       says: [
         { text: title, kind: 'name', below: -half },
         { text: cutting, kind: 'cutting', below: half },
@@ -135,7 +141,7 @@ function nameWishes({ key, cut, frame }: LaidPiece, zoom: number): readonly Word
       key: `name ${key}`,
       width,
       height: NAME_SIZE,
-      places: [...around(middle, room), ...outside],
+      places: [...inside, ...outside],
       unless: `label ${key}`,
       says: [{ text: title, kind: 'name', below: 0 }],
     },
@@ -241,7 +247,7 @@ function linesOf({ cut, frame }: LaidPiece, { zoom, allowances }: LabelsWanted):
       const points = bracketPoints(path);
       return points.slice(1).map((to, i) => ({ from: points[i] ?? to, to }));
     });
-  const straight = [piece.grain, ...brackets, ...(allowances ? cut.notches : [])].map(
+  const straight = [piece.grain, ...brackets, ...(allowances ? cut.notches : stitchedNotches(piece))].map(
     ({ from, to }): Obstacle => [scaled(applyTo(frame, from), zoom), scaled(applyTo(frame, to), zoom)],
   );
   return [...runs, ...straight];

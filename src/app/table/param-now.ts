@@ -1,6 +1,6 @@
 import { BLOCK_PARAMS } from '../../engine/block/index.ts';
 import { type Param, resolveParams } from '../../engine/construct/index.ts';
-import { designDress, findStep, STAGES } from '../../engine/design/index.ts';
+import { designDress, findStep, stepsBefore } from '../../engine/design/index.ts';
 
 /** All that a dress is designed from. */
 export type Wish = Parameters<typeof designDress>[0];
@@ -53,7 +53,7 @@ export function paramNow(wish: Wish, ref: ParamRef): ParamNow | null {
   const chosen = chosenStep(wish, ref);
   const known = findStep(ref.step);
   if (chosen === undefined || known === undefined) return null;
-  const before = designDress({ ...wish, steps: stepsBefore(wish, chosen) });
+  const before = designDress({ ...wish, steps: stepsBefore(wish.steps, chosen) });
   if (!before.ok) return null;
   const context = { body: wish.body, garment: before.garment };
   const resolved = resolveParams(known.params, chosen.given, context, wish.units);
@@ -70,15 +70,6 @@ type Chosen = Wish['steps'][number];
 
 const chosenStep = (wish: Wish, ref: Extract<ParamRef, { of: 'step' }>): Chosen | undefined =>
   wish.steps.find(({ step, as = null }) => step === ref.step && as === ref.as);
-
-/** What the step finds done when its turn comes: steps run by stage, those of one stage in the order of the list. */
-function stepsBefore({ steps }: Wish, chosen: Chosen): readonly Chosen[] {
-  const stage = ({ step }: Chosen): number => STAGES.indexOf(findStep(step)?.stage ?? 'shape');
-  const place = steps.indexOf(chosen);
-  return steps.filter(
-    (other, i) => stage(other) < stage(chosen) || (stage(other) === stage(chosen) && i < place),
-  );
-}
 
 /** The same wish with one number changed; a length in mm. */
 export function withParam(wish: Wish, ref: ParamRef, kind: ParamNow['kind'], value: number): Wish {

@@ -7,7 +7,7 @@ import { hatchFill } from './hatches.tsx';
 import type { LaidPiece } from './lay-pieces.ts';
 import { svgMatrix } from './motion.ts';
 import { lineText, pathText } from './path-text.ts';
-import { bracketText, grainText, notchesText } from './piece-signs.ts';
+import { bracketText, grainText, stitchedNotches } from './piece-signs.ts';
 
 interface PieceDrawingProps {
   readonly laid: LaidPiece;
@@ -43,6 +43,7 @@ function CutLines({ cut, allowances }: { readonly cut: CutPiece; readonly allowa
   const folds = piece.edges.filter(({ kind }) => kind === 'fold');
   const stitched = piece.edges.filter(({ kind }) => kind !== 'fold');
   const runs = allowances ? cuttingRuns(cut) : null;
+  const notches = allowances ? cut.notches : stitchedNotches(piece);
   const kinds = [...new Set(piece.markings.map(({ kind }) => kind))];
   return (
     <>
@@ -61,12 +62,7 @@ function CutLines({ cut, allowances }: { readonly cut: CutPiece; readonly allowa
           <path className="t-bracket" d={folds.map(({ path }) => bracketText(path)).join('')} />
         </>
       )}
-      <path
-        className="t-notch"
-        d={
-          runs === null ? notchesText(piece) : cut.notches.map(({ from, to }) => lineText(from, to)).join('')
-        }
-      />
+      <path className="t-notch" d={notches.map(({ from, to }) => lineText(from, to)).join('')} />
       {runs === null ? null : <path className="t-cutting" d={runs.cut.map(pathText).join('')} />}
     </>
   );

@@ -49,15 +49,13 @@ function headText(from: Point, to: Point): string {
 }
 
 /** Notches as strokes into the cloth from the stitching line, for when no cutting line is shown. */
-export function notchesText(piece: Piece): string {
-  return piece.notches
-    .flatMap(({ edge, at, style }) => {
-      const { path } = edgeOf(piece, edge);
-      const places = style === 'single' ? [at] : [at - NOTCHES_APART / 2, at + NOTCHES_APART / 2];
-      return places.map((along) => {
-        const { point, tangent } = pathAt(path, Math.max(0, along));
-        return lineText(point, add(point, scale(outward(tangent), -NOTCH)));
-      });
-    })
-    .join('');
+export function stitchedNotches(piece: Piece): readonly { readonly from: Point; readonly to: Point }[] {
+  return piece.notches.flatMap(({ edge, at, style }) => {
+    const { path } = edgeOf(piece, edge);
+    const places = style === 'single' ? [at] : [at - NOTCHES_APART / 2, at + NOTCHES_APART / 2];
+    return places.map((along) => {
+      const { point, tangent } = pathAt(path, Math.max(0, along));
+      return { from: point, to: add(point, scale(outward(tangent), -NOTCH)) };
+    });
+  });
 }

@@ -129,7 +129,7 @@ function Reading(props: ReadingCardProps & { readonly picked: TablePlace }): Rea
           ) : (
             reading.sewn.map((sewn, i) => (
               // biome-ignore lint/suspicious/noArrayIndexKey: the seams of one edge keep their order.
-              <p key={i}>{sewnText(sewn, units, length)}</p>
+              <p key={i}>{sewnText(sewn, reading.length, units, length)}</p>
             ))
           )}
         </>
@@ -138,7 +138,7 @@ function Reading(props: ReadingCardProps & { readonly picked: TablePlace }): Rea
   }
 }
 
-function sewnText(sewn: SewnTo, units: UnitSystem, length: (mm: number) => string): string {
+function sewnText(sewn: SewnTo, own: number, units: UnitSystem, length: (mm: number) => string): string {
   const told = (key: WordKey, values: WordValues = {}): string => say(key, values, units);
   if (sewn.toItself) return told(sewn.seam === 'closing' ? 'table.read.closing' : 'table.read.sewn-to-twin');
   const others = sewn.others
@@ -146,7 +146,11 @@ function sewnText(sewn: SewnTo, units: UnitSystem, length: (mm: number) => strin
       told('table.read.edge-of', { edge: edgeTitle(edge, units), piece: pieceTitle(piece, units) }),
     )
     .join(', ');
-  const both = told('table.read.both', { own: length(sewn.own), other: length(sewn.other) });
+  // A seam of one edge on each side needs no sum.
+  const alone = sewn.others.length === 1 && Math.abs(sewn.own - own) < 0.01;
+  const both = alone
+    ? told('table.read.other', { other: length(sewn.other) })
+    : told('table.read.both', { own: length(sewn.own), other: length(sewn.other) });
   return `${told('table.read.sewn-to', { others })}, ${joinText(sewn.join, units, length)}. ${both}.`;
 }
 

@@ -7,7 +7,7 @@ import { AtSize } from './at-size.tsx';
 import { DraftingPaper } from './drafting-paper.tsx';
 import { linesOfHalf } from './drafting-play.ts';
 import { HALVES, halfPieces } from './layers.ts';
-import { shift, svgMatrix } from './motion.ts';
+import { svgMatrix } from './motion.ts';
 import { pathText } from './path-text.ts';
 import { PieceDrawing } from './piece-drawing.tsx';
 import type { TableScene } from './table-scene.ts';
@@ -64,11 +64,11 @@ export const SceneView = memo(function SceneView(props: SceneViewProps): ReactNo
         </g>
       ));
     case 'sketch':
-      return scene.sketches.map(({ side, lines, across, caption }) => (
+      return scene.sketches.map(({ side, lines, frame, caption }) => (
         <g key={side} className="t-sketch">
           {lines.map(({ stroke, path }, i) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: the lines of a sketch have no names, and keep their order.
-            <path key={i} className={`t-sk-${stroke}`} d={pathText(pathMap(path, shift(across, 0)))} />
+            <path key={i} className={`t-sk-${stroke}`} d={pathText(pathMap(path, frame))} />
           ))}
           <AtSize at={caption}>
             <text className="t-caption" y={20}>

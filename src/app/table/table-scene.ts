@@ -1,11 +1,18 @@
-import { type Bounds, type Path, type Point, pathBounds, pathMap } from '../../engine/geometry/index.ts';
+import {
+  type Affine,
+  type Bounds,
+  type Path,
+  type Point,
+  pathBounds,
+  pathMap,
+} from '../../engine/geometry/index.ts';
 import type { Garment } from '../../engine/piece/index.ts';
 import { type Sketch, type SketchSide, sketchDress } from '../../engine/sketch/index.ts';
 import { alignChildren, type ChildOutlines } from './align-children.ts';
 import { type PlayPaper, type PlayPlace, paperAt } from './drafting-play.ts';
 import type { LaidPiece } from './lay-pieces.ts';
 import { layerOf } from './layers.ts';
-import { boundsOfAll } from './motion.ts';
+import { applyTo, boundsOfAll, movedBounds, shift } from './motion.ts';
 import { type SewnLayer, sewOpen } from './sew-open.ts';
 import { laidSteadily } from './steady-layout.ts';
 import type { TableDress, TableLook } from './table-types.ts';
@@ -22,8 +29,7 @@ export type TableScene = { readonly box: Bounds; readonly laid: readonly LaidPie
 export interface LaidSketch {
   readonly side: SketchSide;
   readonly lines: Sketch['lines'];
-  /** How far it is moved across. */
-  readonly across: number;
+  readonly frame: Affine;
   readonly caption: Point;
 }
 
@@ -67,10 +73,8 @@ export function tableScene({ dress, others, look, play, shape, before }: SceneWi
       };
     }
     case 'sketch': {
-      const sketches = laySketches(dress.garment);
-      const boxes = sketches.flatMap(({ lines, across }) =>
-        lines.map(({ path }) => pathBounds(pathMap(path, { a: 1, b: 0, c: 0, d: 1, e: across, f: 0 }))),
-      );
+      const sketches = laySketches(dress.garment, shape);
+      const boxes = sketches.flatMap(({ lines, frame }) => lines.map(({ path }) => movedBounds(path, frame)));
       return { view, sketches, laid: [], box: boundsOfAll(boxes) };
     }
     case 'children': {
@@ -99,17 +103,18 @@ export const widthLines = (scene: Extract<TableScene, { view: 'sewn' }>): readon
     widths.flatMap(({ outline, folds, frame }) => [outline, ...folds].map((path) => pathMap(path, frame))),
   );
 
-/** Clear table between the sketch of the front and that of the back, as a share of their width. */
+/** Clear table between the sketch of the front and that of the back, as a share of their size. */
 const BETWEEN = 0.12;
 
-function laySketches(garment: Garment): readonly LaidSketch[] {
+/** Side by side; on a tall screen one below the other. */
+function laySketches(garment: Garment, shape: number): readonly LaidSketch[] {
   const sides = ['front', 'back'] as const;
   const sketches = sides.map((side) => sketchDress(garment, side));
-  const boxes = sketches.map(({ lines }) => boundsOfAll(lines.map(({ path }) => pathBounds(path))));
-  const reach = Math.max(...boxes.map(({ minX, maxX }) => Math.max(-minX, maxX)));
-  const foot = Math.max(...boxes.map(({ maxY }) => maxY));
+  const box = boundsOfAll(sketches.flatMap(({ lines }) => lines.map(({ path }) => pathBounds(path))));
+  const reach = 2 * Math.max(-box.minX, box.maxX);
   return sketches.map(({ side, lines }, i) => {
-    const across = i * 2 * reach * (1 + BETWEEN);
-    return { side, lines, across, caption: { x: across, y: foot } };
+    const frame =
+      shape < 1 ? shift(0, i * (box.maxY - box.minY) * (1 + BETWEEN)) : shift(i * reach * (1 + BETWEEN), 0);
+    return { side, lines, frame, caption: applyTo(frame, { x: 0, y: box.maxY }) };
   });
 }

@@ -53,6 +53,7 @@ export const pageTable = {
   'table.read.sewn-to-twin': 'Sewn to the same edge of the other half',
   'table.read.closing': 'Meets the same edge of the other half at the opening',
   'table.read.both': 'The whole seam: this side {own}, other side {other}',
+  'table.read.other': 'Other side {other}',
   'table.read.flat': 'sewn flat',
   'table.read.eased': 'eased by {length}',
   'table.read.gathered': 'gathered, {ratio} times',
