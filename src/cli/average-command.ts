@@ -57,10 +57,20 @@ function bodyWished(
     const values = { most: AGE_MONTHS.most, shortest: { mm: least }, tallest: { mm: most } };
     return refusal(EXIT.unusable, 'start.beyond', values);
   }
+  const mm = length?.mm ?? null;
+  if (kg !== null && mm !== null && !isBelievable(kg, mm)) {
+    return refusal(EXIT.unusable, 'start.weight-beyond', { weight: weight ?? '', height: height ?? '' });
+  }
   const sex = boy ? 'boy' : 'girl';
-  const body = startingBody({ sex, ageMonths, height: length?.mm ?? null, weight: kg });
+  const body = startingBody({ sex, ageMonths, height: mm, weight: kg });
   return body === null ? refusal(EXIT.unusable, 'start.too-little', {}) : { ok: true, body };
 }
+
+/** BMI, kg/m²: beyond these it is a slip (the outermost lines of the WHO lie at about 12 and 30; the rest is room). */
+const isBelievable = (kg: number, mm: number): boolean => {
+  const bmi = kg / (mm / 1000) ** 2;
+  return bmi >= 9 && bmi <= 40;
+};
 
 function unreadable(
   code: 'start.not-a-number' | 'start.not-a-length' | 'start.not-a-weight',

@@ -1,5 +1,12 @@
 import { MEASURES } from '../engine/body/index.ts';
-import { type NeededMeasure, neededMeasures, type Order, readOrder } from '../engine/order/index.ts';
+import {
+  grownWords,
+  type NeededMeasure,
+  neededMeasures,
+  type Order,
+  type OrderChild,
+  readOrder,
+} from '../engine/order/index.ts';
 import { formatLength, type UnitSystem } from '../engine/units/index.ts';
 import { say } from '../engine/words/index.ts';
 import { EXIT, type ExitCode, type Io } from './io.ts';
@@ -14,7 +21,7 @@ export interface MeasuresWish {
 }
 
 interface ChildMeasures {
-  readonly name: string;
+  readonly child: OrderChild;
   readonly needed: readonly NeededMeasure[];
 }
 
@@ -27,7 +34,7 @@ export async function measuresCommand(io: Io, { file, steps, json }: MeasuresWis
   for (const child of order.children) {
     const found = neededMeasures(order, child);
     if (!found.ok) return sayRefusal(io, orderRefusal(found.problems, order.units), json);
-    children.push({ name: child.name, needed: found.needed });
+    children.push({ child, needed: found.needed });
   }
   if (json) io.out(`${JSON.stringify({ ok: true, ...measureData(children, file !== null) }, null, 2)}\n`);
   else
@@ -58,7 +65,7 @@ const thoughtOf = (steps: readonly string[]): object => ({
 });
 
 function measureLines(
-  { name, needed }: ChildMeasures,
+  { child, needed }: ChildMeasures,
   units: UnitSystem,
   isReal: boolean,
 ): readonly string[] {
@@ -66,10 +73,16 @@ function measureLines(
   const missing = needed.filter(({ value }) => value.from === 'estimated');
   const label = (id: NeededMeasure['id']): string => say(`measure.${id}`, {}, units);
   const wide = Math.max(...needed.map(({ id }) => label(id).length));
+  const grown = (id: NeededMeasure['id']): string => {
+    const words = grownWords(child, id, units);
+    return words === null ? '' : ` (${words})`;
+  };
   return [
-    name,
+    child.name,
     ...(known.length === 0 ? [] : [`  ${say('cli.measures.known', {}, units)}`]),
-    ...known.map(({ id, value }) => `    ${label(id).padEnd(wide)}  ${formatLength(value.mm, units)}`),
+    ...known.map(
+      ({ id, value }) => `    ${label(id).padEnd(wide)}  ${formatLength(value.mm, units)}${grown(id)}`,
+    ),
     ...(missing.length === 0
       ? []
       : [`  ${say(isReal ? 'cli.measures.filled-in' : 'cli.measures.take', {}, units)}`]),
@@ -96,5 +109,5 @@ function measureData(children: readonly ChildMeasures[], isReal: boolean): objec
     how: say(`measure.${id}.how`, {}, 'cm'),
     ...(isReal ? value : {}),
   });
-  return { children: children.map(({ name, needed }) => ({ name, measures: needed.map(data) })) };
+  return { children: children.map(({ child: { name }, needed }) => ({ name, measures: needed.map(data) })) };
 }

@@ -284,6 +284,7 @@ describe('average', () => {
     [['--height', 'tall'], /--height: "tall" is not a length/],
     [['--height', '300 cm'], /heights of 55 cm to 190 cm/],
     [['--height', '116 cm', '--weight', '21'], /--weight: "21" is not a weight/],
+    [['--height', '116 cm', '--weight', '90 kg'], /No child of 116 cm weighs 90 kg/],
   ])('%j is refused with what would do', async (given, sentence) => {
     const { exit, err } = await createShell().run('average', ...given);
     expect(exit).toBe(2);

@@ -11,6 +11,7 @@ export {
 export type { PackDocument } from './child-papers.ts';
 export { sizeText } from './cut-dress.ts';
 export { type Day, monthsBetween, readDay } from './day.ts';
+export { grownWords } from './growth-findings.ts';
 export { type GrowthReport, growthReport } from './growth-report.ts';
 export { type GrowthSection, growthSections } from './growth-words.ts';
 export { type KeptOrder, readKeptOrder } from './kept-order.ts';

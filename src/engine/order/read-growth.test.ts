@@ -66,6 +66,15 @@ describe('drafting for the day', () => {
     expect(girl?.growth?.drafted?.grown.ages.event).toBeCloseTo(40, 1);
   });
 
+  it('goes by American charts when the order says so', () => {
+    const order = exampleOrder((o) => {
+      toTheDay(o);
+      o.growthCharts = 'us';
+    });
+    const from = order.children[1]?.growth?.drafted?.grown.values.height?.from;
+    expect(from).toMatchObject({ reference: 'cdc-height' });
+  });
+
   it('needs the day of measuring', () => {
     const order = exampleOrder((o) => {
       toTheDay(o);

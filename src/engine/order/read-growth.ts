@@ -62,6 +62,7 @@ export function readGrowth(
     weeksEarly: file.weeksEarly ?? 0,
     measured: { day, measures: body.measured, weight },
     event,
+    charts: order.growthCharts ?? 'who',
     units: order.units,
   };
   const growth = { input, earlier: readEarlier(file, at, order.units) };

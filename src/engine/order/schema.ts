@@ -156,6 +156,8 @@ export const ORDER_SCHEMA = table({
   dueDay: text,
   /** Whether children are grown from the day of measuring to the due day; `none` where it is not said. */
   growth: v.optional(v.picklist(['to-the-day', 'none'], 'choice')),
+  /** Which growth charts go first; `who` where it is not said. */
+  growthCharts: v.optional(v.picklist(['who', 'us'], 'choice')),
   madeOn: v.optional(text),
   units: v.picklist(['in', 'cm'], 'choice'),
   ruler: v.optional(v.picklist(['1/16 in', '1/8 in', '1/4 in', '1 mm', '5 mm'], 'choice')),

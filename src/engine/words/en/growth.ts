@@ -130,6 +130,7 @@ export const growth = {
     '{option}: {found} is not a length. Write a number and its unit, for instance "116 cm" or "46 in".',
   'start.not-a-weight':
     '{option}: {found} is not a weight. Write a number and its unit, for instance "21 kg" or "46 lb".',
+  'start.weight-beyond': 'No child of {height} weighs {weight}. Check the numbers and their units.',
   'start.beyond':
     'There are averages from birth to {most} months, and for heights of {shortest} to {tallest}.',
 } as const;

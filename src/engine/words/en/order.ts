@@ -159,6 +159,7 @@ export const order = {
   'order.field.weight': 'weight',
   'order.field.weeksEarly': 'weeks born early',
   'order.field.growth': 'growth to the day',
+  'order.field.growthCharts': 'growth charts',
   'order.field.earlier': 'earlier measurings',
   'order.field.fit': 'bounds of ease',
   'order.field.fit.chestEase': 'bounds of chest ease',
