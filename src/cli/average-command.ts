@@ -66,7 +66,7 @@ function bodyWished(
   return body === null ? refusal(EXIT.unusable, 'start.too-little', {}) : { ok: true, body };
 }
 
-/** BMI, kg/m²: beyond these it is a slip (the outermost lines of the WHO lie at about 12 and 30; the rest is room). */
+/** BMI, kg/m²: beyond these it is a slip (the 3rd and 97th line of the WHO lie at 12 at the lowest and 27 at the highest; the rest is room). */
 const isBelievable = (kg: number, mm: number): boolean => {
   const bmi = kg / (mm / 1000) ** 2;
   return bmi >= 9 && bmi <= 40;
