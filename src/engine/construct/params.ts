@@ -34,6 +34,11 @@ export interface FlagParam<C> extends Declared<C, boolean> {
 /** A name that the maker writes: of a piece, an edge, a place of the draft. */
 interface TextParam<C> extends Declared<C, string> {
   readonly kind: 'text';
+  /**
+   * What of the dress it must be the name of; without it, any text. An edge is one of the piece that the parameter
+   * `piece` of the same table names.
+   */
+  readonly names?: 'piece' | 'piece-or-all' | 'edge';
 }
 
 export type ParamTable<C> = Readonly<Record<string, Param<C>>>;

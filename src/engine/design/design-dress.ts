@@ -102,7 +102,13 @@ function checkList(steps: readonly ChosenStep[]): readonly DesignProblem[] {
   return problems;
 }
 
-function inOrder(steps: readonly ChosenStep[]): readonly ChosenStep[] {
-  const stage = (chosen: ChosenStep): number => STAGES.indexOf(findStep(chosen.step)?.stage ?? 'shape');
+function inOrder<T extends ChosenStep>(steps: readonly T[]): readonly T[] {
+  const stage = (chosen: T): number => STAGES.indexOf(findStep(chosen.step)?.stage ?? 'shape');
   return steps.toSorted((a, b) => stage(a) - stage(b));
+}
+
+/** The steps of a list whose work a step of it finds done when its turn comes. */
+export function stepsBefore<T extends ChosenStep>(steps: readonly T[], chosen: T): readonly T[] {
+  const all = inOrder(steps);
+  return all.slice(0, Math.max(all.indexOf(chosen), 0));
 }

@@ -39,8 +39,9 @@ export const refused = (key: WordKey, values: WordValues): Refusal => ({
 
 /** Where the name of a piece or an edge comes from: she writes it, and the rule is only an example that works. */
 const HER_NAME = 'named by the maker; the rule is an example';
-export const pieceParam = (example: PieceId = 'front') => textParam(example, HER_NAME);
-export const edgeParam = (example: EdgeName) => textParam(example, HER_NAME);
+export const pieceParam = (example: PieceId = 'front') =>
+  ({ ...textParam(example, HER_NAME), names: 'piece' }) as const;
+export const edgeParam = (example: EdgeName) => ({ ...textParam(example, HER_NAME), names: 'edge' }) as const;
 
 export function ownPiece(garment: Garment, id: PieceId): Found<Piece> {
   const piece = garment.pieces.find((p) => p.id === id);

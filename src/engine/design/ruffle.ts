@@ -13,8 +13,8 @@ export const ruffle = defineStep({
   stage: 'trim',
   kind: null,
   params: {
-    edge: textParam('neckline', COMMON_PRACTICE),
-    piece: textParam(ALL, COMMON_PRACTICE),
+    edge: { ...textParam('neckline', COMMON_PRACTICE), names: 'edge' },
+    piece: { ...textParam(ALL, COMMON_PRACTICE), names: 'piece-or-all' },
     ruffleDepth: lengthParam(
       () => 40,
       () => [8, 400],

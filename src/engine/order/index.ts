@@ -11,10 +11,12 @@ export {
 export type { PackDocument } from './child-papers.ts';
 export { sizeText } from './cut-dress.ts';
 export { type Day, monthsBetween, readDay } from './day.ts';
+export { safeFileName } from './file-names.ts';
 export { grownWords } from './growth-findings.ts';
 export { type GrowthReport, growthReport } from './growth-report.ts';
 export { type GrowthSection, growthSections } from './growth-words.ts';
 export { type KeptOrder, readKeptOrder } from './kept-order.ts';
+export { LARGEST_ORDER } from './largest-order.ts';
 export { libraryPages } from './library-pages.ts';
 export {
   childPack,
@@ -28,7 +30,7 @@ export { type NeededMeasure, type NeededMeasures, neededMeasures } from './neede
 export type { Order, OrderChild } from './order.ts';
 export { parseWeight } from './parse-weight.ts';
 export { type OrderProblem, problemSentence } from './problem.ts';
-export { LARGEST_ORDER, readOrder, readOrderFile, readOrderValue } from './read-order.ts';
+export { readOrder, readOrderFile, readOrderValue } from './read-order.ts';
 export {
   type ChildFile,
   CLOTH_KINDS,
@@ -40,4 +42,4 @@ export {
   type PaperBlockFile,
   type StepFile,
 } from './schema.ts';
-export type { Finding } from './work-child.ts';
+export { dressWish, type Finding } from './work-child.ts';

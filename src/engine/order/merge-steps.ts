@@ -62,12 +62,13 @@ export function mergeSteps(
   party: readonly SwitchedStep[],
   own: readonly SwitchedStep[],
   at: OrderPlace,
-): { readonly steps: readonly PlacedStep[]; readonly problems: readonly OrderProblem[] } {
+): ReadSteps {
   const problems: OrderProblem[] = [];
   const merged = new Map(party.map((step) => [keyOf(step), step]));
   for (const step of own) {
     const before = merged.get(keyOf(step));
-    if (step.off && before === undefined) {
+    // The order's own list may keep a step for later; in a child's list there is nothing to leave out.
+    if (step.off && before === undefined && at.child !== null) {
       problems.push(
         fieldProblem({ ...at, ...namesOf(step), path: step.path }, 'order.step.off-absent', {
           step: titleOf(step.step),
@@ -85,9 +86,12 @@ export function mergeSteps(
       paths: { ...before?.paths, ...step.paths },
     });
   }
-  const steps = [...merged.values()].filter(({ off }) => !off).map(({ off: _, ...step }) => step);
-  return { steps, problems };
+  return { steps: [...merged.values()], problems };
 }
+
+/** The steps of a list that are not switched off. */
+export const wornSteps = (steps: readonly SwitchedStep[]): readonly PlacedStep[] =>
+  steps.filter(({ off }) => !off).map(({ off: _, ...step }) => step);
 
 const titleOf = (step: string): { readonly word: string } => ({ word: `${step}.title` });
 

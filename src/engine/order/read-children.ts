@@ -4,7 +4,7 @@ import { findDress, LIBRARY } from '../design/index.ts';
 import { say } from '../words/index.ts';
 import { type Day, monthsBetween, readDay } from './day.ts';
 import { givenProblems } from './given-params.ts';
-import { mergeSteps, type ReadSteps, readSteps } from './merge-steps.ts';
+import { mergeSteps, type ReadSteps, readSteps, wornSteps } from './merge-steps.ts';
 import type { OrderChild, PlacedBlock } from './order.ts';
 import { fieldProblem, type OrderPlace, type OrderProblem } from './problem.ts';
 import { readGrowth, readMeasures } from './read-growth.ts';
@@ -44,15 +44,14 @@ export function readChildren(
       name,
       ...readGrowth(order, file, at, body, problems),
       block: readBlock(file, at, partyBlock, reader, problems),
-      steps: merged.steps,
+      steps: wornSteps(merged.steps),
       path: at.path,
     };
   });
-  const merged = mergeSteps(party, [], whole);
   const sizes = readSizes(order, reader).map((size) => ({
     ...size,
     block: partyBlock,
-    steps: merged.steps,
+    steps: wornSteps(party),
     growth: null,
   }));
   return { children, sizes, problems };
@@ -78,7 +77,7 @@ function readParty(order: OrderFile, whole: OrderPlace, problems: OrderProblem[]
   const steps = begun.steps.map((step) => ({ ...step, off: false, path, paths: {} }));
   const merged = mergeSteps(steps, own.steps, whole);
   problems.push(...merged.problems);
-  return merged.steps.map((step) => ({ ...step, off: false }));
+  return merged.steps;
 }
 
 /** The run of sizes, from the smallest, each named by what it is picked by. */

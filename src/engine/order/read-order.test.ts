@@ -125,6 +125,23 @@ describe('a dress to begin with', () => {
     expect(steps?.some(({ step }) => step === 'set-in-sleeve')).toBe(true);
   });
 
+  it('may have steps beside it that are switched off for all and worn by one child', () => {
+    const change = (o: RawOrder): void => {
+      o.startFrom = 'brook';
+      o.dress = [
+        { step: 'belt', beltWidth: '2', off: true },
+        { step: 'sash', off: true },
+      ];
+      o.children = [
+        { name: 'Ada', ageMonths: 60, dress: [{ step: 'belt' }, { step: 'sash', off: true }] },
+        { name: 'Bea', ageMonths: 72 },
+      ];
+    };
+    const [ada, bea] = exampleOrder(change).children.map(({ steps }) => steps.map(({ step }) => step));
+    expect(ada).toEqual(['neckline', 'back-zip', 'tiered-skirt', 'lining', 'belt']);
+    expect(bea).toEqual(['neckline', 'back-zip', 'tiered-skirt', 'lining']);
+  });
+
   it('must be known, and an order needs one or a list', () => {
     const begin = (startFrom: string) => () =>
       stepsOf((o) => {

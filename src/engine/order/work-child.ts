@@ -2,7 +2,7 @@ import { BLOCK_PARAMS } from '../block/index.ts';
 import { type Body, completeBody, problemSaying } from '../body/index.ts';
 import { type Check, type CheckInput, checkGarment, type EaseBounds, type Level } from '../check/index.ts';
 import type { DraftPart } from '../construct/index.ts';
-import { designDress } from '../design/index.ts';
+import { type DressWish, designDress } from '../design/index.ts';
 import type { ClothRole, Garment } from '../piece/index.ts';
 import type { Ruler } from '../units/index.ts';
 import type { Saying } from '../words/index.ts';
@@ -105,21 +105,24 @@ const FITS_TOGETHER: readonly Check['code'][] = [
   'pleats-whole',
 ];
 
-export function drawDress(
+export const drawDress = (
   order: Order,
   child: OrderChild,
   body: Body,
   ruler: Ruler | null,
-): ReturnType<typeof designDress> {
+): ReturnType<typeof designDress> => designDress(dressWish(order, child, body, ruler));
+
+/** All that the dress of a child is designed from. */
+export function dressWish(order: Order, child: OrderChild, body: Body, ruler: Ruler | null): DressWish {
   const widths = CLOTH_ROLES.map((role) => [role, clothOf(order.cloths, role).usableWidth] as const);
-  return designDress({
+  return {
     body,
     block: child.block.choice,
     steps: child.steps,
     clothWidth: Object.fromEntries(widths) as Record<ClothRole, number>,
     units: order.units,
     ruler,
-  });
+  };
 }
 
 export function checkInput(order: Order, body: Body, garment: Garment): CheckInput {
