@@ -14,6 +14,7 @@ import {
   type Vector,
 } from '../geometry/index.ts';
 import {
+  type EdgeName,
   edgeEnd,
   edgeLength,
   edgeOf,
@@ -31,7 +32,7 @@ const HANGS = (40 * Math.PI) / 180;
 
 /** A sleeve without underarm seam: from the shoulder tip over the arm and back to the armhole where it ends. */
 export function sketchWing(garment: Garment, side: SketchSide, wing: Piece): readonly SketchLine[] {
-  const carriers = bodiceOf(garment, side).filter((piece) => findEdge(piece, 'armhole') !== undefined);
+  const carriers = carriersOf(garment, side, 'armhole');
   const [top, low] = [carriers[0], carriers.at(-1)];
   if (top === undefined || low === undefined) return [];
   const bare = garment.seams.find((seam) => seam.name === 'sleeve-cap')?.bareEnd ?? 0;
@@ -49,13 +50,13 @@ export function sketchWing(garment: Garment, side: SketchSide, wing: Piece): rea
 export function sketchArmEdge(garment: Garment, side: SketchSide): readonly SketchLine[] {
   const strip = garment.pieces.find((piece) => piece.id === 'sleeve-strip');
   const extension = garment.pieces.find(
-    (piece) => piece.id === 'sleeve' && findEdge(piece, 'cap') !== undefined,
+    (piece) => piece.id === 'sleeve' && findEdge(piece, 'cap') && findEdge(piece, 'sleeve-edge'),
   );
   const edge = armEdge(garment, side);
   if (edge === null) return [];
   if (strip !== undefined) {
     const { maxY } = pathBounds(outlineOf(strip));
-    const depth = edgeOf(strip, 'foot').kind === 'attach' ? maxY / 2 : maxY;
+    const depth = findEdge(strip, 'foot')?.kind === 'attach' ? maxY / 2 : maxY;
     const join = garment.seams.find((seam) => seam.name === 'frill' && seam.id.startsWith(strip.id))?.join;
     return join?.kind === 'gathered'
       ? [...standingOff(edge, depth, distance(...edge) + depth * 0.5), ...gathers(edge, depth)]
@@ -68,10 +69,16 @@ export function sketchArmEdge(garment: Garment, side: SketchSide): readonly Sket
 
 type ArmEdge = readonly [top: Point, underarm: Point];
 
+/** The pieces that hold an edge round the arm, from the shoulder down, however a line has cut the bodice. */
+const carriersOf = (garment: Garment, side: SketchSide, name: EdgeName): readonly Piece[] =>
+  bodiceOf(garment, side)
+    .filter((piece) => findEdge(piece, name) !== undefined)
+    .toSorted((a, b) => edgeStart(a, name).y - edgeStart(b, name).y);
+
 /** The edge round a bare arm, from over the shoulder to the underarm. */
 export function armEdge(garment: Garment, side: SketchSide): ArmEdge | null {
   for (const name of ['sleeve-edge', 'armhole']) {
-    const carriers = bodiceOf(garment, side).filter((piece) => findEdge(piece, name) !== undefined);
+    const carriers = carriersOf(garment, side, name);
     const [top, low] = [carriers[0], carriers.at(-1)];
     if (top !== undefined && low !== undefined) return [edgeStart(top, name), edgeEnd(low, name)];
   }

@@ -1,5 +1,5 @@
-import { add, between, linePath, type Path, type Point, pathMirrorX } from '../geometry/index.ts';
-import { edgeLength, edgeOf, edgeStart, findEdge, type Garment } from '../piece/index.ts';
+import { add, between, linePath, type Path, type Point, pathBounds, pathMirrorX } from '../geometry/index.ts';
+import { edgeOf, edgeStart, findEdge, type Garment, outlineOf } from '../piece/index.ts';
 import type { SketchLine, SketchSide } from './sketch.ts';
 import { bodiceOf, bothHalves } from './sketch-bodice.ts';
 import { type LaidOn, NOTHING_ON } from './sketch-cover.ts';
@@ -17,7 +17,9 @@ export function sketchStraps(garment: Garment, side: SketchSide): LaidOn {
   const middle = (from.x + to.x) / 2;
   const over = (x: number): Point => between(from, to, (x - from.x) / (to.x - from.x));
   const [inner, outer] = [over(middle - half), over(middle + half)];
-  const foot = (inner.y + outer.y) / 2 + edgeLength(strap, 'upper') / 2;
+  // As long as it lies in the pattern: opened out by the maker, a strap has no upper edge any more.
+  const { minX, maxX } = pathBounds(outlineOf(strap));
+  const foot = (inner.y + outer.y) / 2 + (maxX - minX) / 2;
   const line = linePath(inner, { x: inner.x, y: foot }, { x: outer.x, y: foot }, outer);
   const shape = closedShape(line);
   return { lines: bothHalves('outline', line), covers: [shape, pathMirrorX(shape)] };
