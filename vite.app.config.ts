@@ -16,6 +16,10 @@ export default defineConfig({
     emptyOutDir: true,
     // An inlined picture would need a hole in the content security policy.
     assetsInlineLimit: 0,
+    // Loading a file of the engine does nothing by itself, so the first load takes only the files that it needs.
+    rolldownOptions: {
+      treeshake: { moduleSideEffects: (id) => !/\/src\/(engine|store)\//.test(id) },
+    },
   },
   worker: { format: 'es' },
   plugins: [

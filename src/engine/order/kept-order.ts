@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { migrateOrder } from './migrate.ts';
+import { isPassedOver } from './passed-over.ts';
 import { pathText } from './path.ts';
-import { isPassedOver } from './plain-text.ts';
 import { ORDER_SCHEMA, type OrderFile } from './schema.ts';
 import { shown } from './shown.ts';
 

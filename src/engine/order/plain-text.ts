@@ -1,3 +1,4 @@
+import { isPassedOver } from './passed-over.ts';
 import type { OrderPath } from './path.ts';
 import { fieldProblem, type OrderPlace, type OrderProblem } from './problem.ts';
 import { shown } from './shown.ts';
@@ -28,9 +29,6 @@ export function plainTextProblems(
   look(order, []);
   return problems;
 }
-
-/** Valibot passes over `prototype`, and finds the names that every object has in any list of fields. */
-export const isPassedOver = (name: string): boolean => name === 'prototype' || name in Object.prototype;
 
 function textProblems(text: string, at: OrderPlace): readonly OrderProblem[] {
   if ([...text].length > LONGEST_TEXT) {

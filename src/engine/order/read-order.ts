@@ -5,6 +5,7 @@ import type { WordKey } from '../words/index.ts';
 import { childNames } from './child-names.ts';
 import { type Day, readDay } from './day.ts';
 import { type FormResult, readForm } from './form-problems.ts';
+import { LARGEST_ORDER } from './largest-order.ts';
 import { migrateOrder } from './migrate.ts';
 import type { Order } from './order.ts';
 import type { OrderPath } from './path.ts';
@@ -22,9 +23,6 @@ export type ReadOrder =
   | { readonly ok: true; readonly order: Order }
   /** `units`: those in which the maker writes, as far as they can be known; for telling the problems. */
   | { readonly ok: false; readonly units: UnitSystem; readonly problems: readonly OrderProblem[] };
-
-/** Largest order file that is taken, bytes: sixty children with all their measurements take about 60 kB. */
-export const LARGEST_ORDER = 2_000_000;
 
 const WHOLE: OrderPlace = { child: null, path: [] };
 
