@@ -1,4 +1,13 @@
-import { type KeyboardEvent, type ReactNode, useEffect, useId, useMemo, useRef, useState } from 'react';
+import {
+  type KeyboardEvent,
+  type ReactNode,
+  useDeferredValue,
+  useEffect,
+  useId,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
 import type { Point } from '../../engine/geometry/index.ts';
 import type { Garment } from '../../engine/piece/index.ts';
 import type { Ruler, UnitSystem } from '../../engine/units/index.ts';
@@ -105,14 +114,21 @@ export function DraftingTable(props: DraftingTableProps): ReactNode {
 
   const always = picked?.kind === 'edge' ? `${picked.piece} ${picked.edge}` : null;
   const readable = look.view === 'pieces' || look.view === 'sewn';
-  const top = scene?.view === 'sewn' ? (scene.layers.at(-1)?.pieces ?? NONE) : laid;
+  const lying = useMemo(() => {
+    const top = scene?.view === 'sewn' ? (scene.layers.at(-1)?.pieces ?? NONE) : (scene?.laid ?? NONE);
+    return {
+      laid: top,
+      beside: (scene?.laid ?? NONE).filter((piece) => !top.includes(piece)),
+      lines: scene?.view === 'sewn' ? widthLines(scene) : NONE,
+    };
+  }, [scene]);
+  // Words are placed after the lines are drawn, so that a dragged line never waits for them.
+  const settled = useDeferredValue(lying);
   const labels = useMemo(
     () =>
       readable
         ? tableLabels({
-            laid: top,
-            beside: laid.filter((piece) => !top.includes(piece)),
-            lines: scene?.view === 'sewn' ? widthLines(scene) : NONE,
+            ...settled,
             zoom,
             units,
             ruler,
@@ -122,7 +138,7 @@ export function DraftingTable(props: DraftingTableProps): ReactNode {
             always,
           })
         : NONE,
-    [readable, scene, top, laid, zoom, units, ruler, look, always],
+    [readable, settled, zoom, units, ruler, look, always],
   );
 
   const shownMark = marks.find(({ id }) => id === markShown);

@@ -4,7 +4,7 @@ import { edgeStart, findEdge, type Garment, outlineOf } from '../../engine/piece
 import { AtSize } from './at-size.tsx';
 import { type Governed, governedAt, governedKey } from './governed-places.ts';
 import type { LaidPiece } from './lay-pieces.ts';
-import { applyTo, boundsOfAll, movedBounds, svgMatrix } from './motion.ts';
+import { applyTo, boundsOfAll, isMirrored, movedBounds, svgMatrix } from './motion.ts';
 import { paramKey } from './param-now.ts';
 import { pathText } from './path-text.ts';
 import { readEdge } from './read-edge.ts';
@@ -189,7 +189,7 @@ function GovernedPoints(props: {
           <g className={held === handle ? 't-handle t-handle-held' : 't-handle'} data-handle={handle}>
             <circle className="t-handle-reach" r={22} />
             <circle className="t-handle-dot" r={8} />
-            <Ways point={point.moves} mirrored={on.frame.a * on.frame.d - on.frame.b * on.frame.c < 0} />
+            <Ways point={point.moves} mirrored={isMirrored(on.frame)} />
           </g>
         ) : (
           <circle className="t-governed" r={3.5} />

@@ -12,7 +12,7 @@ import { type EdgeKind, outlineOf } from '../../engine/piece/index.ts';
 import type { Ruler, UnitSystem } from '../../engine/units/index.ts';
 import type { LaidPiece } from './lay-pieces.ts';
 import { lengthText } from './length-text.ts';
-import { applyTo, inverse, movedBounds, STAY } from './motion.ts';
+import { applyTo, inverse, isMirrored, movedBounds, STAY } from './motion.ts';
 import { bracketPoints, stitchedNotches } from './piece-signs.ts';
 import { type LabelPlace, type LabelWish, type Obstacle, placeLabels } from './place-labels.ts';
 
@@ -113,25 +113,26 @@ function nameWishes({ key, cut, frame }: LaidPiece, zoom: number): readonly Word
   const middle = scaled(applyTo(frame, cut.labelAt), zoom);
   const box = movedBounds(cut.cuttingLine, frame);
   const width = textWidth(title, NAME_SIZE);
-  const outside = [box.minY * zoom - NAME_SIZE, box.maxY * zoom + NAME_SIZE].flatMap((y) =>
-    [middle.x, (box.minX * zoom + box.maxX * zoom) / 2, box.minX * zoom + width / 2].map((x) => ({
-      at: { x, y },
-      turn: 0,
-    })),
-  );
   const room = { x: ((box.maxX - box.minX) * zoom) / 4, y: ((box.maxY - box.minY) * zoom) / 4 };
   const half = NAME_SIZE * 0.62;
   const back = inverse(frame);
   const outline = outlineOf(cut.piece);
-  const inside = around(middle, room).filter(({ at }) =>
-    outlineContains(outline, applyTo(back, scaled(at, 1 / zoom))),
-  );
+  function* inside(): Generator<LabelPlace> {
+    for (const place of around(middle, room))
+      if (outlineContains(outline, applyTo(back, scaled(place.at, 1 / zoom)))) yield place;
+  }
+  function* beside(): Generator<LabelPlace> {
+    yield* inside();
+    for (const y of [box.minY * zoom - NAME_SIZE, box.maxY * zoom + NAME_SIZE])
+      for (const x of [middle.x, ((box.minX + box.maxX) * zoom) / 2, box.minX * zoom + width / 2])
+        yield { at: { x, y }, turn: 0 };
+  }
   return [
     {
       key: `label ${key}`,
       width: Math.max(width, textWidth(cutting, MEASURE_SIZE)),
       height: NAME_SIZE * 2.4,
-      places: inside,
+      places: inside(),
       says: [
         { text: title, kind: 'name', below: -half },
         { text: cutting, kind: 'cutting', below: half },
@@ -141,7 +142,7 @@ function nameWishes({ key, cut, frame }: LaidPiece, zoom: number): readonly Word
       key: `name ${key}`,
       width,
       height: NAME_SIZE,
-      places: [...inside, ...outside],
+      places: beside(),
       unless: `label ${key}`,
       says: [{ text: title, kind: 'name', below: 0 }],
     },
@@ -191,27 +192,26 @@ function edgesByRank(laid: readonly LaidPiece[], always: string | null): readonl
 const scaled = ({ x, y }: Point, k: number): Point => ({ x: x * k, y: y * k });
 
 /** Along the edge from its middle outward, on the cloth first, then on the table beside it. */
-function placesAlong({ path, length, laid }: LaidEdge, zoom: number, width: number): readonly LabelPlace[] {
-  return [0.5, 0.38, 0.62, 0.26, 0.74].flatMap((share) =>
-    [1, -1].flatMap((side) =>
-      [OFF, OFF * 1.6].map((off): LabelPlace => {
-        const half = Math.min(length / 2, width / zoom / 2);
-        const at = length * share;
-        const on = (distance: number): Point =>
-          scaled(applyTo(laid.frame, pathAt(path, Math.max(0, Math.min(length, distance))).point), zoom);
-        const [from, to, middle] = [on(at - half), on(at + half), on(at)];
-        const along = Math.atan2(to.y - from.y, to.x - from.x);
-        const { a, b, c, d } = laid.frame;
-        // The cloth lies on the right hand, on the left where the piece is mirrored.
-        const hand = (a * d - b * c < 0 ? -1 : 1) * side;
+function* placesAlong({ path, length, laid }: LaidEdge, zoom: number, width: number): Generator<LabelPlace> {
+  const half = Math.min(length / 2, width / zoom / 2);
+  const on = (distance: number): Point =>
+    scaled(applyTo(laid.frame, pathAt(path, Math.max(0, Math.min(length, distance))).point), zoom);
+  // The cloth lies on the right hand, on the left where the piece is mirrored.
+  const cloth = isMirrored(laid.frame) ? -1 : 1;
+  for (const share of [0.5, 0.38, 0.62, 0.26, 0.74]) {
+    const at = length * share;
+    const [from, to, middle] = [on(at - half), on(at + half), on(at)];
+    const along = Math.atan2(to.y - from.y, to.x - from.x);
+    for (const hand of [cloth, -cloth]) {
+      for (const off of [OFF, OFF * 1.6]) {
         const stand = {
           x: middle.x - Math.sin(along) * off * hand,
           y: middle.y + Math.cos(along) * off * hand,
         };
-        return { at: stand, turn: upright(along) };
-      }),
-    ),
-  );
+        yield { at: stand, turn: upright(along) };
+      }
+    }
+  }
 }
 
 /** Words are never upside down. */

@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../engine/geometry/index.ts';
-import { cornersOf, type LabelWish, type Obstacle, placeLabels } from './place-labels.ts';
+import { cornersOf, type LabelPlace, type LabelWish, type Obstacle, placeLabels } from './place-labels.ts';
 
 const SEED = { seed: 20261125 };
 const point = fc.record({
   x: fc.double({ min: 0, max: 600, noNaN: true }),
   y: fc.double({ min: 0, max: 400, noNaN: true }),
 });
-const wishes: fc.Arbitrary<LabelWish[]> = fc
+const wishes: fc.Arbitrary<(LabelWish & { readonly places: readonly LabelPlace[] })[]> = fc
   .array(
     fc.record({
       width: fc.double({ min: 10, max: 90, noNaN: true }),
@@ -22,7 +22,7 @@ const wishes: fc.Arbitrary<LabelWish[]> = fc
   .map((all) => all.map((wish, i) => ({ ...wish, key: String(i) })));
 
 /** Judged apart from the code: by points close together, put into the box's own upright frame. */
-function inside(at: Point, wish: LabelWish, place: LabelWish['places'][number]): boolean {
+function inside(at: Point, wish: LabelWish, place: LabelPlace): boolean {
   const [cos, sin] = [Math.cos(place.turn), Math.sin(place.turn)];
   const [dx, dy] = [at.x - place.at.x, at.y - place.at.y];
   return Math.abs(dx * cos + dy * sin) < wish.width / 2 && Math.abs(-dx * sin + dy * cos) < wish.height / 2;
@@ -63,8 +63,8 @@ describe('words on the table', () => {
   });
 
   it('take their first free place; what matters more comes first', () => {
-    const at = (x: number): LabelWish['places'][number] => ({ at: { x, y: 50 }, turn: 0 });
-    const wish = (key: string, ...places: LabelWish['places']): LabelWish => ({
+    const at = (x: number): LabelPlace => ({ at: { x, y: 50 }, turn: 0 });
+    const wish = (key: string, ...places: LabelPlace[]): LabelWish => ({
       key,
       width: 40,
       height: 12,
