@@ -50,6 +50,7 @@ export function Keypad(): ReactNode {
     now.write(pressKey(fresh && key !== TAKE_BACK && !key.includes('/') ? '' : now.input.value, key));
     field.setState({ fresh: false });
   };
+  const digit = (key: string): ReactNode => <Key key={key} name={key} text={key} press={() => press(key)} />;
   const keys = (list: readonly string[], className: string): ReactNode => (
     <div className={className}>
       {list.map((key) => (
@@ -61,15 +62,14 @@ export function Keypad(): ReactNode {
     <fieldset className="keypad" aria-label={say('page.keypad', {}, 'in')}>
       {now.units === 'in' && keys(fine ? SIXTEENTHS : EIGHTHS, 'keypad-fractions')}
       <div className="keypad-digits">
-        {['7', '8', '9', '4', '5', '6', '1', '2', '3', '.', '0'].map((key) => (
-          <Key
-            key={key}
-            name={key === '.' ? say('page.keypad.point', {}, 'in') : key}
-            text={key}
-            press={() => press(key)}
-          />
-        ))}
-        <Key name={say('page.keypad.back', {}, 'in')} text="⌫" press={() => press(TAKE_BACK)} />
+        {['7', '8', '9'].map(digit)}
+        <Key
+          name={say('page.keypad.back', {}, 'in')}
+          text="⌫"
+          shape={now.units === 'in' ? '' : 'key-tall'}
+          press={() => press(TAKE_BACK)}
+        />
+        {['4', '5', '6'].map(digit)}
         {now.units === 'in' && (
           <Key
             name={say(fine ? 'page.keypad.eighths' : 'page.keypad.sixteenths', {}, 'in')}
@@ -77,7 +77,10 @@ export function Keypad(): ReactNode {
             press={() => setFine(!fine)}
           />
         )}
-        <Key name={say('page.keypad.next', {}, 'in')} main press={() => nextField(now.input)} />
+        {['1', '2', '3'].map(digit)}
+        <Key name={say('page.keypad.next', {}, 'in')} shape="key-main" press={() => nextField(now.input)} />
+        <Key name={say('page.keypad.point', {}, 'in')} text="." press={() => press('.')} />
+        <Key name="0" text="0" shape="key-wide" press={() => press('0')} />
       </div>
     </fieldset>
   );
@@ -88,19 +91,19 @@ function Key({
   name,
   text,
   press,
-  main = false,
+  shape = '',
 }: {
   readonly name: string;
   readonly text?: string;
   readonly press: () => void;
-  readonly main?: boolean;
+  readonly shape?: string;
 }): ReactNode {
   return (
     <button
       type="button"
       tabIndex={-1}
       aria-label={name}
-      className={main ? 'key key-main' : text?.includes('/') === true ? 'key fraction' : 'key'}
+      className={`key ${shape} ${text?.includes('/') === true ? 'fraction' : ''}`}
       onPointerDown={(event) => event.preventDefault()}
       onMouseDown={(event) => event.preventDefault()}
       onClick={press}

@@ -27,6 +27,9 @@ export interface SessionState {
   readonly work: OrderWork;
 }
 
+/** Undoes a change, for the button beside its note; does nothing when she has gone on since. */
+type TakeBack = () => void;
+
 /** The open order: one document, changed in one way, undone and kept by itself. */
 export interface Session {
   readonly id: string;
@@ -37,7 +40,11 @@ export interface Session {
    * called: give the field's path while she types, the handle's name while she drags. The document must stay a
    * valid order in form (`readOrderFile`), but its texts may be nonsense: the sentence then stands at the field.
    */
-  change(label: Saying, recipe: (draft: Draft<OrderFile>) => void, how?: { readonly cause?: string }): void;
+  change(
+    label: Saying,
+    recipe: (draft: Draft<OrderFile>) => void,
+    how?: { readonly cause?: string },
+  ): TakeBack;
   /** Ends the step that changes of one cause are joined to: on leaving a field, on letting go of a handle. */
   settle(): void;
   undo(): void;
@@ -46,8 +53,8 @@ export interface Session {
   choose(child: number): void;
   /** Writes what is not yet kept, now. */
   saveNow(): Promise<void>;
-  /** Goes on with an order that is on the device, after a clash. */
-  goOnWith(stored: StoredOrder): void;
+  /** After a clash: goes on with the other tab's state, or with hers, which is kept under the id that is answered. */
+  settleClash(goOnWith: 'theirs' | 'mine'): string;
   /** Writes what is not yet kept, and ends the session. */
   close(): Promise<void>;
 }
@@ -124,6 +131,11 @@ export function openSession(stored: StoredOrder, store: Pick<Store, 'save'>, tod
     workInSpareTime();
   };
 
+  const undo = (): void => {
+    settled = true;
+    take(undone(state.getState()));
+  };
+
   workInSpareTime();
   return {
     get id() {
@@ -133,14 +145,19 @@ export function openSession(stored: StoredOrder, store: Pick<Store, 'save'>, tod
     change: (label, recipe, { cause = '' } = {}) => {
       take(recordChange(state.getState(), label, recipe, cause, !settled));
       settled = false;
+      const { steps, position } = state.getState().history;
+      const made = steps[position - 1];
+      return () => {
+        const now = state.getState().history;
+        const newest = now.steps[now.position - 1];
+        // A step that was typed on since is another object of the same cause.
+        if (newest !== undefined && (newest === made || (cause !== '' && newest.cause === cause))) undo();
+      };
     },
     settle: () => {
       settled = true;
     },
-    undo: () => {
-      settled = true;
-      take(undone(state.getState()));
-    },
+    undo,
     redo: () => {
       settled = true;
       take(redone(state.getState()));
@@ -153,21 +170,26 @@ export function openSession(stored: StoredOrder, store: Pick<Store, 'save'>, tod
       workInSpareTime();
     },
     saveNow,
-    goOnWith: (other) => {
+    settleClash: (goOnWith) => {
+      const { keeping, child: shown } = state.getState();
+      if (keeping.kind !== 'clash') return id;
+      settled = true;
+      const other = keeping[goOnWith === 'theirs' ? 'theirs' : 'copy'];
       id = other.id;
       revision = other.revision;
+      if (goOnWith === 'mine') {
+        // What she changed since the clash is not in the copy yet.
+        unsaved = true;
+        state.setState({ keeping: { kind: 'saving' } });
+        void saveNow();
+        return id;
+      }
       unsaved = false;
-      settled = true;
-      const child = Math.min(state.getState().child, Math.max(other.file.children.length - 1, 0));
-      const work = bench.work(other.file, child);
-      state.setState({
-        file: other.file,
-        history: other.history,
-        child,
-        keeping: { kind: 'saved' },
-        work,
-      });
+      const { file, history } = other;
+      const child = Math.min(shown, Math.max(file.children.length - 1, 0));
+      state.setState({ file, history, child, keeping: { kind: 'saved' }, work: bench.work(file, child) });
       workInSpareTime();
+      return id;
     },
     close: async () => {
       clearTimeout(spare);

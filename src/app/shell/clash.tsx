@@ -11,19 +11,23 @@ export function Clash(): ReactNode {
   const keeping = useSessionState((state) => state.keeping);
   const [, go] = useLocation();
   if (keeping.kind !== 'clash') return null;
-  const { theirs, copy } = keeping;
-  const leave = (): void => session.goOnWith(theirs);
+  const { theirs } = keeping;
+  const takeTheirs = (): void => {
+    session.settleClash('theirs');
+  };
+  const keepMine = async (): Promise<void> => {
+    const id = session.settleClash('mine');
+    await session.saveNow();
+    go(placeAddress(id, session.state.getState().child, 'order'), { replace: true });
+  };
   return (
     <Confirm
       open
       title={say('page.clash.title', {}, 'in')}
       action={say('page.clash.mine', {}, 'in')}
       cancel={say('page.clash.theirs', {}, 'in')}
-      onCancel={leave}
-      onAction={() => {
-        session.goOnWith(copy);
-        go(placeAddress(copy.id, session.state.getState().child, 'order'), { replace: true });
-      }}
+      onCancel={takeTheirs}
+      onAction={() => void keepMine()}
     >
       <p>{say('page.clash.about', { title: theirs.file.title }, 'in')}</p>
     </Confirm>

@@ -2,7 +2,7 @@ import { type PointerEvent, type ReactNode, useRef, useState } from 'react';
 import { say } from '../../engine/words/index.ts';
 
 /** How much of the page below the tags the panel takes on a phone. */
-const HEIGHTS = [0.18, 0.5, 0.86] as const;
+const HEIGHTS = [0.16, 0.46, 0.86] as const;
 
 /**
  * The panel of a place: beside the table on a larger screen; on a phone a sheet over the lower part of the drawing,

@@ -39,7 +39,8 @@ export function setBlockKind(session: Session, scope: Scope, kind: BlockKind, sh
     const fields = fieldsOf(file, scope);
     if (kind !== 'paper') delete fields.paperBlock;
     if (kind === 'paper') {
-      fields.paperBlock = paperOf(shown, units);
+      const child = file.children[session.state.getState().child];
+      fields.paperBlock = { ...paperOf(shown, units), fits: whomItFits(shown, child?.measures) };
       delete fields.block;
     } else if (kind === 'drafted') fields.block ??= {};
     else delete fields.block;
@@ -64,6 +65,15 @@ function paperOf({ report }: ChildWork, units: UnitSystem): PaperBlockFile {
     };
   };
   return { front: told(halves?.front), back: told(halves?.back) };
+}
+
+/** The paper begins as the block of the child that is shown, so she is the one whom it fits. */
+function whomItFits({ report }: ChildWork, measures: ChildFile['measures']): PaperBlockFile['fits'] {
+  const ageMonths = report?.dress.body.ageMonths ?? null;
+  return {
+    ...(ageMonths === null ? {} : { ageMonths }),
+    ...(measures === undefined ? {} : { measures: { ...measures } }),
+  };
 }
 
 type Drawn = NonNullable<ChildWork['report']>['dress'];

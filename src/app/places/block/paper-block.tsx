@@ -44,7 +44,7 @@ function Half({ scope, half }: { readonly scope: Scope; readonly half: 'front' |
 
 function usePaper(scope: Scope) {
   const session = useSession();
-  const change = (field: string, word: string, recipe: (draft: PaperBlockFile) => void): void =>
+  const change = (field: string, word: string, recipe: (draft: PaperBlockFile) => void): void => {
     session.change(
       { key: 'page.did.paper-block', values: { what: { word } } },
       (file) => {
@@ -53,6 +53,7 @@ function usePaper(scope: Scope) {
       },
       { cause: `${pathOf(scope)}paperBlock.${field}` },
     );
+  };
   return { change, settle: session.settle };
 }
 

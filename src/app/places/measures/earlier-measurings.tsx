@@ -33,19 +33,22 @@ function OneMeasuring({ old, place }: { readonly old: EarlierFile; readonly plac
   const units = useUnits();
   const day = old.measured === undefined ? say('page.measures.day.none', {}, units) : dayText(old.measured);
   const take = (): void => {
-    session.change({ key: 'page.did.take-earlier', values: { child: work.name } }, ({ children }) => {
-      const draft = children[index];
-      if (draft === undefined) return;
-      const { measured, measures = {} } = draft;
-      const now = measured === undefined ? { measures } : { measured, measures };
-      draft.earlier = [now, ...(draft.earlier ?? []).filter((_, i) => i !== place)];
-      draft.measures = { ...old.measures };
-      if (old.measured === undefined) delete draft.measured;
-      else draft.measured = old.measured;
-    });
+    const takeBack = session.change(
+      { key: 'page.did.take-earlier', values: { child: work.name } },
+      ({ children }) => {
+        const draft = children[index];
+        if (draft === undefined) return;
+        const { measured, measures = {} } = draft;
+        const now = measured === undefined ? { measures } : { measured, measures };
+        draft.earlier = [now, ...(draft.earlier ?? []).filter((_, i) => i !== place)];
+        draft.measures = { ...old.measures };
+        if (old.measured === undefined) delete draft.measured;
+        else draft.measured = old.measured;
+      },
+    );
     toast(say('page.measures.earlier.taken', { day }, units), {
       word: say('page.undo', {}, units),
-      run: session.undo,
+      run: takeBack,
     });
   };
   return (

@@ -39,7 +39,7 @@ export function useEditMeasures(): (id: MeasureId, text: string | undefined) => 
       else measures[id] = text;
       child.measures = measures;
     };
-    session.change(
+    const takeBack = session.change(
       label,
       ({ children }) => {
         const child = children[index];
@@ -56,7 +56,7 @@ export function useEditMeasures(): (id: MeasureId, text: string | undefined) => 
       word: say('page.measures.correct', {}, units),
       run: () => {
         correctMeasures(session, index);
-        session.undo();
+        takeBack();
       },
     });
   };

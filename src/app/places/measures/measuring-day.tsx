@@ -16,13 +16,13 @@ export function MeasuringDay(): ReactNode {
   const child = work.name;
   const isMeasured = Object.keys(file.measures ?? {}).length > 0;
   const begin = (): void => {
-    session.change({ key: 'page.did.new-measuring', values: { child } }, ({ children }) => {
+    const takeBack = session.change({ key: 'page.did.new-measuring', values: { child } }, ({ children }) => {
       const draft = children[index];
       if (draft !== undefined) beginMeasuring(draft, today());
     });
     toast(say('page.measures.new.done', { child }, units), {
       word: say('page.undo', {}, units),
-      run: session.undo,
+      run: takeBack,
     });
   };
   return (

@@ -42,12 +42,12 @@ function ChildCard({ index, alone }: { readonly index: number; readonly alone: b
   const problem = useProblemAt(`children[${index}]`);
   const nameProblem = useProblemAt(`children[${index}].name`);
   const remove = (): void => {
-    session.change({ key: 'page.did.remove-child', values: { child: name } }, (file) => {
+    const takeBack = session.change({ key: 'page.did.remove-child', values: { child: name } }, (file) => {
       file.children.splice(index, 1);
     });
     toast(say('page.order.child.removed', { child: name }, units), {
       word: say('page.undo', {}, units),
-      run: session.undo,
+      run: takeBack,
     });
   };
   return (

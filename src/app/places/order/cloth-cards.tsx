@@ -60,7 +60,7 @@ function ClothCard({ index }: { readonly index: number }): ReactNode {
   if (cloth === undefined) return null;
   const { name } = cloth;
   /** Changes this cloth; `what` is the field as the maker calls it. */
-  const change = (field: string, what: string, recipe: (draft: ClothFile) => void): void =>
+  const change = (field: string, what: string, recipe: (draft: ClothFile) => void): void => {
     session.change(
       { key: 'page.did.cloth', values: { cloth: name, what } },
       (file) => {
@@ -69,6 +69,7 @@ function ClothCard({ index }: { readonly index: number }): ReactNode {
       },
       { cause: `${path}.${field}` },
     );
+  };
   const word = {
     name: say('page.order.cloth.name', {}, units),
     kind: say('page.order.cloth.kind', {}, units),
@@ -198,12 +199,15 @@ function Remove({ index, cloth }: { readonly index: number; readonly cloth: Clot
   const isMain = cloth.use.includes('main');
   if (isMain) return null;
   const remove = (): void => {
-    session.change({ key: 'page.did.remove-cloth', values: { cloth: cloth.name } }, (file) => {
-      file.cloths.splice(index, 1);
-    });
+    const takeBack = session.change(
+      { key: 'page.did.remove-cloth', values: { cloth: cloth.name } },
+      (file) => {
+        file.cloths.splice(index, 1);
+      },
+    );
     toast(say('page.order.cloth.removed', { cloth: cloth.name }, units), {
       word: say('page.undo', {}, units),
-      run: session.undo,
+      run: takeBack,
     });
   };
   return (

@@ -94,7 +94,7 @@ export const pageOrder = {
   'page.measures.new': 'Measure anew',
   'page.measures.new.done': 'A new measuring of {child} is begun.',
   'page.measures.begun': 'A new measuring is begun. That of before ({day}) is kept.',
-  'page.measures.correct': 'I am correcting it',
+  'page.measures.correct': 'Correct the old one',
   'page.measures.day.none': 'day not noted',
   'page.measures.earlier': 'Earlier measurings',
   'page.measures.earlier.of': 'Measured {day}',
