@@ -1,6 +1,5 @@
-export { DraftingTable, type DraftingTableProps } from './drafting-table.tsx';
+export { DraftingTable } from './drafting-table.tsx';
 export type { Governed } from './governed-places.ts';
-export { lengthText } from './length-text.ts';
 export { draggableParams, type ParamNow, type ParamRef, paramKey, paramNow, type Wish } from './param-now.ts';
 export {
   FIRST_LOOK,
@@ -8,7 +7,6 @@ export {
   type TableLook,
   type TableMark,
   type TablePlace,
-  type TableView,
 } from './table-types.ts';
 export { useGoverned } from './use-governed.ts';
 export type { OnDragParam } from './use-param-drag.ts';
