@@ -45,7 +45,10 @@ export function planLay(
   const pinned = holdPins(stretches, pieces, cloth, pins, held);
   const unmatched = unmatchedRefusals(stretches, pieces, cloth);
   if (pinned.length + unmatched.length > 0) return { ok: false, refusals: [...pinned, ...unmatched] };
-  const leastLength = stretches.reduce((sum, stretch) => sum + leastOf(stretch), 0);
+  const leastLength = stretches.reduce(
+    (sum, stretch) => sum + leastOf(stretch) * (stretch.folding === 'crosswise' ? 2 : 1),
+    0,
+  );
   return { ok: true, plan: { pieces, cloth, stretches, held, notes, leastLength } };
 }
 
@@ -80,11 +83,11 @@ function asLaid(cloth: LayCloth): LayCloth {
   return { ...cloth, remnant: odd.outline, usableWidth: odd.box.maxY, longest: odd.box.maxX };
 }
 
-/** Enough cloth for the area, and for the longest item in its shortest way. */
-function leastOf({ items, depth, folding }: LayStretch): number {
+/** Enough of a stretch, as it lies, for the area, and for the longest item in its shortest way, mm. */
+export function leastOf({ items, depth }: LayStretch): number {
   const area = items.reduce((sum, { shape }) => sum + Math.abs(outlineArea(shape.path)), 0);
   const longest = Math.max(0, ...items.map(({ variants }) => Math.min(...variants.map(lengthOf))));
-  return Math.max(area / depth, longest) * (folding === 'crosswise' ? 2 : 1);
+  return Math.max(area / depth, longest);
 }
 
 const lengthOf = ({ posed: { box } }: LayVariant): number => box.maxX - box.minX;

@@ -42,7 +42,7 @@ const AROUND = 60;
  * What a leftover lacks of its box, in two halves above and below a line through it: as the leftover is one piece
  * without holes, neither half encloses a hole.
  */
-export function missingFrom(remnant: readonly Point[]): readonly Polygon[] {
+function missingFrom(remnant: readonly Point[]): readonly Polygon[] {
   const whole = largest(polygonsUnion([remnant]));
   if (whole === null) return [];
   const { minX, minY, maxX, maxY } = polygonBounds(whole);

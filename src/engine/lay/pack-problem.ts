@@ -3,8 +3,8 @@ import { OUTLINE_TOLERANCE } from './grown-outline.ts';
 import type { LayVariant } from './lay-drafts.ts';
 import type { LayItem, LayStretch } from './lay-items.ts';
 import { obstaclesOn, polygonBounds } from './obstacles.ts';
-import type { PackItem, PackPlace, PackProblem, PackRange, PackVariant } from './pack/types.ts';
-import type { Polygon } from './polygons.ts';
+import type { PackItem, PackPlace, PackProblem, PackRange, PackVariant } from './pack/index.ts';
+import { type Polygon, polygonsShared, rectangle } from './polygons.ts';
 import { type Turn, turnPoint } from './turns.ts';
 
 /** Where the least x and y of a cutting line's box lie on the stretch, mm from its cut end and its edge or fold. */
@@ -58,19 +58,27 @@ export function packProblem(
       fixed: { variant: hold.variant, ...packPlaceOf(variant, hold.place, cloth) },
     };
   });
-  const obstacles = avoid.map((ring): PackItem => {
-    const { minX, minY } = polygonBounds(ring);
-    const outline = new Float64Array(ring.flatMap(({ x, y }) => [x, y]));
-    return {
-      variants: [{ outline }],
-      fixed: { variant: 0, x: minX + cloth.gap / 2, y: minY + edge },
-    };
-  });
+  const obstacles = avoid
+    .flatMap((ring) => before(ring, ends))
+    .map((ring): PackItem => {
+      const { minX, minY } = polygonBounds(ring);
+      const outline = new Float64Array(ring.flatMap(({ x, y }) => [x, y]));
+      return {
+        variants: [{ outline }],
+        fixed: { variant: 0, x: minX + cloth.gap / 2, y: minY + edge },
+      };
+    });
   const problem = { width: stretch.depth + 2 * edge, items: [...items, ...obstacles] };
   return {
     problem: ends === undefined ? problem : { ...problem, longest: ends + cloth.gap / 2 + edge },
     kept,
   };
+}
+
+/** What of an obstacle lies before the end of the cloth: the packer counts it as used length. */
+function before(ring: Polygon, ends: number | undefined): readonly Polygon[] {
+  if (ends === undefined) return [ring];
+  return polygonsShared([ring], [rectangle(-ENDLESS, -ENDLESS, ends, ENDLESS)]);
 }
 
 /** The end of the cloth on this stretch, as it lies. */

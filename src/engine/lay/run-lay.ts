@@ -1,6 +1,13 @@
-import type { LayPlan } from './lay-plan.ts';
+import type { LayStretch } from './lay-items.ts';
+import { type LayPlan, leastOf } from './lay-plan.ts';
 import { obstaclesOn, polygonBounds } from './obstacles.ts';
-import type { PackPlace, PackProblem, PackSettings, PackStart } from './pack/types.ts';
+import {
+  type PackPlace,
+  type PackProblem,
+  type PackSettings,
+  type PackStart,
+  startPacking,
+} from './pack/index.ts';
 import {
   type ClothPlace,
   clothPlaceOf,
@@ -47,7 +54,7 @@ export interface LayRunSettings extends Omit<PackSettings, 'start'> {
 export function* runLay(
   plan: LayPlan,
   settings: LayRunSettings,
-  pack: Packer,
+  pack: Packer = startPacking,
 ): Generator<LayProgress, LayProgress, undefined> {
   const laid: (PlacedStretch | null)[] = plan.stretches.map(() => null);
   const runs = new Map<number, StretchRun>();
@@ -56,6 +63,7 @@ export function* runLay(
     evaluations: spent,
     best: laid.some((l) => l === null) ? null : laid.filter((l) => l !== null),
   });
+  if (plan.stretches.length === 0) yield told();
   for (const untilFirst of [true, false]) {
     for (const index of plan.stretches.keys()) {
       const from = startOf(plan, laid, index);
@@ -154,14 +162,12 @@ function* packStretch(
     first = value.placed;
     yield value;
   }
-  const reached = first.length;
-  const flawStarts = cloth.remnant === undefined ? all.map((ring) => polygonBounds(ring).minX) : [];
-  const tries = flawStarts.filter((x) => x > 0 && x < reached).sort((a, b) => a - b);
-  for (const end of tries.slice(-MOST_TRIES)) {
+  const warm = { ...settings, former: { ...first, from } };
+  for (const end of endsBeforeFlaws(plan, stretch, all, first.length)) {
     const before = all.filter((ring) => polygonBounds(ring).minX < end);
     let spent = 0;
     let holds = false;
-    for (const step of packed(plan, index, strip(before, end), { ...settings, evaluations: left }, pack)) {
+    for (const step of packed(plan, index, strip(before, end), { ...warm, evaluations: left }, pack)) {
       spent += step.evaluations;
       holds ||= step.placed !== null;
       yield step;
@@ -171,6 +177,20 @@ function* packStretch(
     if (holds || left <= 0) return;
   }
   yield* whole;
+}
+
+/** Starts of flaws before which the stretch might end: a few within what a first lay takes, and the next one beyond. */
+function endsBeforeFlaws(
+  { cloth }: LayPlan,
+  stretch: LayStretch,
+  flaws: readonly Polygon[],
+  reached: number,
+): readonly number[] {
+  if (cloth.remnant !== undefined) return [];
+  const least = leastOf(stretch);
+  const starts = flaws.map((ring) => polygonBounds(ring).minX).sort((a, b) => a - b);
+  const within = starts.filter((x) => x >= least && x < reached).slice(-MOST_TRIES);
+  return [...within, ...starts.filter((x) => x >= reached).slice(0, 1)];
 }
 
 function* packed(

@@ -10,7 +10,6 @@ import {
 } from '../geometry/index.ts';
 import { findEdge } from '../piece/index.ts';
 import type { ClothRepeat, LayPiece, StripeMatch } from './cloth-rules.ts';
-import type { FoldLine } from './grown-outline.ts';
 import { type Turn, turnPoint } from './turns.ts';
 
 /** The point of a piece that decides where it may lie on the stripes, and the phase on which that point must fall, mm. */
@@ -21,7 +20,7 @@ export interface StripeAnchor {
 }
 
 /** A match that cannot be had together with those before it: the stripes miss by `off` mm. */
-export interface StripeClash {
+interface StripeClash {
   readonly piece: number;
   readonly group: string;
   readonly off: number;
@@ -126,9 +125,4 @@ export function centrePoint(piece: LayPiece, frame: Affine, turn: Turn): Point |
   if (fold === undefined) return null;
   const middle = add(pathStart(fold), scale(subtract(pathEnd(fold), pathStart(fold)), 0.5));
   return turnPoint(turn, inFrame(frame, middle));
-}
-
-/** Whether a direction of the repeat can be kept where cloth lies double: its second layer is the mirror image. */
-export function matchesOnFold(repeat: ClothRepeat, fold: FoldLine): boolean {
-  return fold === 'y=0' ? repeat.across === undefined : repeat.along === undefined;
 }

@@ -23,7 +23,6 @@ export const lay = {
     '{piece} takes {size} across the cloth and {cloth} gives {usable} as it is laid here. It does not fit.',
   'lay.too-long': '{piece} takes {size} along the cloth and there are only {usable} of {cloth}.',
   'lay.advice.wider': 'Cloth of {width} between the selvedges would do.',
-  'lay.advice.unfold': 'Laid single, the cloth holds it.',
   'lay.advice.cross': 'Turned across the grain it would fit: allow that if the cloth may hang that way.',
   'lay.advice.join':
     'It is a straight piece: cut it in {widths} widths and join them, with seam allowance at each join.',
@@ -49,9 +48,7 @@ export const lay = {
   'lay.from.far-selvedge': 'from the far selvedge',
   'lay.from.fold': 'from the fold',
   'lay.from.second-fold': 'from the second fold',
-  'lay.use.sash': 'sash ends, {width} wide',
   'lay.use.bow': 'a bow',
   'lay.use.knot': 'a bow knot',
   'lay.use.binding': 'bias binding {width} wide: {length} in {strips} strips',
-  'lay.use.piece': '{uses}',
 } as const;
