@@ -102,7 +102,7 @@ describe('a party', () => {
     const { together, saved } = savedCloth(party, alone);
     expect(together).toBe(party.toBuy.bought);
     expect(saved).toBeCloseTo(alone.reduce((sum, lay) => sum + lay.toBuy.bought, 0) - party.toBuy.bought, 6);
-    const narrow = laidOut(planned(a, { ...PLAIN, usableWidth: 1110 }), 1500);
+    const narrow = laidOut(planned(a, { ...PLAIN, usableWidth: 1110 }), 5000);
     const [first] = alone;
     if (first === undefined) throw new Error('The first child is laid.');
     const table = savedAgainstTable(first, 1500, narrow, 1143);
