@@ -4,7 +4,8 @@ import { LIBRARY, tell } from '../engine/design/index.ts';
 import { libraryPages } from '../engine/order/index.ts';
 import { paperOf } from '../engine/sheet/index.ts';
 import { say } from '../engine/words/index.ts';
-import { createTextMeasure, loadFonts, writePdf } from '../pdf/index.ts';
+import { createTextMeasure, writePdf } from '../pdf/index.ts';
+import { loadFonts } from '../pdf/load-fonts.ts';
 import { EXIT, type ExitCode, type Io } from './io.ts';
 import { fileRefusal, sayRefusal } from './refusal.ts';
 

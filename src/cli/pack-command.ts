@@ -10,7 +10,8 @@ import {
   type PackDocument,
 } from '../engine/order/index.ts';
 import { say } from '../engine/words/index.ts';
-import { createTextMeasure, loadFonts, missingLetters, type PaperFonts, writePdf } from '../pdf/index.ts';
+import { createTextMeasure, missingLetters, type PaperFonts, writePdf } from '../pdf/index.ts';
+import { loadFonts } from '../pdf/load-fonts.ts';
 import { EXIT, type ExitCode, type Io } from './io.ts';
 import { openOrder } from './order-file.ts';
 import { findTarget, type PackFile, writePack } from './pack-folder.ts';

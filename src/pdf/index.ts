@@ -1,3 +1,3 @@
-export * from './fonts.ts';
-export { createTextMeasure, missingLetters } from './letters.ts';
+export type * from './fonts.ts';
+export { createTextMeasure, type MissingLetters, missingLetters } from './letters.ts';
 export * from './write-pdf.ts';

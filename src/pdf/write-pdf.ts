@@ -22,6 +22,8 @@ export interface PdfSettings {
   /** The only date in the file; the same pages, title and date give the same bytes. */
   readonly creationDate: Date;
   readonly fonts: PaperFonts;
+  /** Told after each page how many are drawn. */
+  readonly onPage?: (done: number) => void;
 }
 
 /**
@@ -30,7 +32,10 @@ export interface PdfSettings {
  */
 export function writePdf(pages: readonly Page[], settings: PdfSettings): Promise<Uint8Array> {
   const kit = openKit(settings.fonts, settings);
-  for (const page of pages) drawPage(kit, page);
+  for (const [i, page] of pages.entries()) {
+    drawPage(kit, page);
+    settings.onPage?.(i + 1);
+  }
   return kitBytes(kit);
 }
 

@@ -13,7 +13,8 @@ import {
   patternSheets,
   piecePage,
 } from '../../src/engine/sheet/index.ts';
-import { createTextMeasure, loadFonts, writePdf } from '../../src/pdf/index.ts';
+import { createTextMeasure, writePdf } from '../../src/pdf/index.ts';
+import { loadFonts } from '../../src/pdf/load-fonts.ts';
 import { bodiceFront, cutPiece, dressOf, yokeFront } from '../fixtures/cut-pieces.ts';
 import { realDress } from '../fixtures/real-dress.ts';
 import { judgedBy, runOn } from './judges.ts';

@@ -10,7 +10,8 @@ import {
   patternSheets,
 } from '../../src/engine/sheet/index.ts';
 import { en } from '../../src/engine/words/en/index.ts';
-import { createTextMeasure, loadFonts, missingLetters, writePdf } from '../../src/pdf/index.ts';
+import { createTextMeasure, missingLetters, writePdf } from '../../src/pdf/index.ts';
+import { loadFonts } from '../../src/pdf/load-fonts.ts';
 import { dressOf } from '../fixtures/cut-pieces.ts';
 import { judgedBy, runOn } from './judges.ts';
 import { boxOf, type ReadPage, readPdf } from './pdf-reading.ts';

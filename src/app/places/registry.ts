@@ -42,6 +42,13 @@ export const PLACES: readonly Place[] = [
     panel: lazy(async () => ({ default: (await import('./block/block-place.tsx')).BlockPlace })),
     table: 'drawing',
   },
+  {
+    id: 'paper',
+    path: 'paper',
+    word: 'page.place.paper',
+    panel: lazy(async () => ({ default: (await import('./paper/paper-place.tsx')).PaperPlace })),
+    table: lazy(async () => ({ default: (await import('./paper/paper-table.tsx')).PaperTable })),
+  },
 ];
 
 /** The address of a place of an order, for a child. */

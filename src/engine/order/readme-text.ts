@@ -9,13 +9,15 @@ import type { Order } from './order.ts';
 export interface ReadmeFacts {
   readonly order: Order;
   readonly date: string;
-  readonly children: readonly {
-    readonly report: ChildReport;
-    readonly folder: string;
-    readonly files: readonly ReadmeFile[];
-  }[];
+  readonly children: readonly ReadmeChild[];
   readonly files: readonly ReadmeFile[];
   readonly cloths: LaidCloths;
+}
+
+export interface ReadmeChild {
+  readonly report: ChildReport;
+  readonly folder: string;
+  readonly files: readonly ReadmeFile[];
 }
 
 export interface ReadmeFile {

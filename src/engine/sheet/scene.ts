@@ -9,6 +9,8 @@ export interface Page {
   readonly width: number;
   readonly height: number;
   readonly marks: readonly Mark[];
+  /** On a page with pieces: the window of the large sheet that it shows inside its margins. */
+  readonly place?: Bounds;
 }
 
 export type Mark = StrokeMark | FillMark | HatchMark | TextMark | GroupMark;

@@ -140,12 +140,14 @@ export function tilePage(facts: PageFacts, paper: Paper, grid: TileGrid, ink: In
     marks,
   });
   const own = [...joinMarks(facts.joins, grid, height), ...captions(facts, grid, ink)];
+  const corner = tileCorner(tile, grid);
   return {
     name: tileName(tile),
     width: paper.format.width,
     height: height + 2 * margin,
+    place: boxAt(corner.x, corner.y, grid.width, height),
     marks: [
-      inWindow([...pieces.map((piece) => drawnOn(piece, tile)), ...facts.extra], tileCorner(tile, grid)),
+      inWindow([...pieces.map((piece) => drawnOn(piece, tile)), ...facts.extra], corner),
       inWindow(own, { x: 0, y: 0 }),
     ],
   };

@@ -9,7 +9,10 @@ import { order } from './order.ts';
 import { ownChanges } from './own-changes.ts';
 import { page } from './page.ts';
 import { pageBook } from './page-book.ts';
+import { pageDress } from './page-dress.ts';
+import { pageFit } from './page-fit.ts';
 import { pageOrder } from './page-order.ts';
+import { pagePaper } from './page-paper.ts';
 import { pageTable } from './page-table.ts';
 import { paper } from './paper.ts';
 import { skirtChecks } from './skirt-checks.ts';
@@ -25,8 +28,11 @@ export const en = {
   ...cutting,
   ...page,
   ...pageBook,
+  ...pageDress,
+  ...pageFit,
   ...pageOrder,
   ...paper,
+  ...pagePaper,
   ...pageTable,
   ...order,
   ...ownChanges,

@@ -1,0 +1,122 @@
+import type { CutPiece } from '../cut/index.ts';
+import {
+  cutListPages,
+  drawPiece,
+  type Ink,
+  type Page,
+  type Paper,
+  pageSvg,
+  paperOf,
+  patternSheets,
+  piecePage,
+  type TextMeasure,
+} from '../sheet/index.ts';
+import { say, type WordKey } from '../words/index.ts';
+import { type ChildReport, mustNotBeCut } from './check-order.ts';
+import { checkPages } from './check-pages.ts';
+import { markedNotToCut } from './cut-dress.ts';
+import { dressPages } from './dress-pages.ts';
+import { safeFileName } from './file-names.ts';
+import { growthPages } from './growth-pages.ts';
+import { growthOf } from './growth-report.ts';
+import { handPages } from './hand-pages.ts';
+import { layCloths } from './lay-cloths.ts';
+import type { Order } from './order.ts';
+import { formatName } from './read-paper.ts';
+import type { ReadmeFile } from './readme-text.ts';
+
+/** One file of a pack; `path` is relative, with `/` between folders. */
+export type PackDocument =
+  | { readonly path: string; readonly kind: 'pages'; readonly title: string; readonly pages: readonly Page[] }
+  | { readonly path: string; readonly kind: 'text' | 'svg'; readonly text: string };
+
+/** What every paper of a pack is made with. */
+export interface Desk {
+  readonly order: Order;
+  readonly day: string;
+  /** For lists and sheets of text. */
+  readonly paper: Paper;
+  readonly ink: Ink;
+}
+
+/** What the engine has not of its own and the way to paper needs. */
+export interface PaperTools {
+  /** Today, `2027-04-24`: printed on the pieces where the order names no day. */
+  readonly today: string;
+  /** Measures text in the fonts that will be embedded. */
+  readonly measure: TextMeasure;
+}
+
+export function deskOf(order: Order, { today, measure }: PaperTools): Desk {
+  return {
+    order,
+    day: order.madeOn ?? today,
+    paper: deskPaper(order),
+    ink: { units: order.units, measure },
+  };
+}
+
+/** Lists are printed on the first small format of the order, on A4 if it has none. */
+const deskPaper = ({ papers }: Order): Paper => papers.find(({ format }) => format.joined) ?? paperOf('a4');
+
+/** One paper of a child: a document, or a folder of them. */
+export interface ChildPaper extends ReadmeFile {
+  readonly documents: readonly PackDocument[];
+}
+
+/** All papers of one child, in `folder`. */
+export function childPapers(desk: Desk, report: ChildReport, folder: string): readonly ChildPaper[] {
+  const { order, day, paper, ink } = desk;
+  const { name, pieces } = report;
+  const title = (about: string): string => `${about}: ${name}`;
+  const papers: ChildPaper[] = [];
+  const add = (file: string, about: string, pages: readonly Page[]): void => {
+    const document = { path: `${folder}/${file}`, kind: 'pages', title: title(about), pages } as const;
+    papers.push({ path: file, about, documents: [document] });
+  };
+  const told = (key: WordKey, values = {}): string => say(key, values, ink.units);
+
+  add('the-dress.pdf', told('order.file.dress'), dressPages(report.dress, paper, ink, day));
+  const size = pieces[0]?.label.size ?? '';
+  for (const format of order.papers) {
+    const { printer, ruler } = order;
+    const rectangles = order.rectangles ?? (format.format.joined ? 'figures' : 'full');
+    const job = { pieces, child: name, size, date: day, paper: format, printer, rectangles, ruler, ink };
+    const { pages, figures } = patternSheets(job);
+    const counts = { format: formatName(format), count: pages.length, figures };
+    const about = told(figures === 0 ? 'order.file.pattern' : 'order.file.pattern-figures', counts);
+    add(`pattern-${formatName(format).replaceAll(' ', '-')}.pdf`, about, pages);
+  }
+  const hand = handPages(order, report.dress, pieces, paper, ink.measure, day);
+  if (hand !== null) add('draw-by-hand.pdf', told('order.file.by-hand'), hand);
+  add('checks.pdf', told('order.file.checks'), checkPages(report, paper, ink, day));
+  const { lists } = report.cloths;
+  if (report.dress.child.growth !== null) {
+    const grown = growthOf(report.dress.child, report.dress, null);
+    add('growth.pdf', told('order.file.growth'), growthPages(report.dress.child, grown, paper, ink, day));
+  }
+  add(
+    'cut-list.pdf',
+    told('order.file.cut-list'),
+    cutListPages({ title: name, date: day, cloths: lists, paper, ink }),
+  );
+  const drawn = pieceFiles(pieces, ink).map((file) => ({ ...file, path: `${folder}/pieces/${file.path}` }));
+  return [...papers, { path: 'pieces/', about: told('order.file.pieces'), documents: drawn }];
+}
+
+/** Every piece in a drawing of its own at true size. */
+function pieceFiles(pieces: readonly CutPiece[], ink: Ink): readonly PackDocument[] {
+  const digits = String(pieces.length).length;
+  return pieces.map((piece, i) => {
+    const number = String(i + 1).padStart(digits, '0');
+    const name = safeFileName(`${number} ${piece.label.title}`, number);
+    return { path: `${name}.svg`, kind: 'svg', text: pageSvg(piecePage(drawPiece(piece, ink))) };
+  });
+}
+
+/** The report as it goes onto paper: where something must not be cut, every piece says so. */
+export function forPaper(report: ChildReport, order: Order): ChildReport {
+  if (!mustNotBeCut(report)) return report;
+  const pieces = markedNotToCut(report.pieces, order.units);
+  return { ...report, pieces, cloths: layCloths(order, pieces) };
+}
