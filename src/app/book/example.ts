@@ -1,7 +1,7 @@
 import example from '../../../examples/wedding-party.json?raw';
 import { readKeptOrder } from '../../engine/order/index.ts';
 import type { Answer, Store } from '../../store/index.ts';
-import { placeAddress } from '../places/registry.ts';
+import { placeAddress } from '../places/address.ts';
 
 /** Puts the finished example party into the book; answers the address at which it is open. */
 export async function openExample(store: Store): Promise<Answer<string>> {

@@ -7,7 +7,7 @@ import { dayText, today } from '../device/today.ts';
 import { Button } from '../parts/button.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { toast } from '../parts/toast.tsx';
-import { placeAddress } from '../places/registry.ts';
+import { placeAddress } from '../places/address.ts';
 import { isDay, type Shelf } from './sorted-orders.ts';
 
 /** Rows that are put on the page at once; more follow as she scrolls. */

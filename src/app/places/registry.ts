@@ -43,6 +43,13 @@ export const PLACES: readonly Place[] = [
     table: 'drawing',
   },
   {
+    id: 'dress',
+    path: 'dress',
+    word: 'page.place.dress',
+    panel: lazy(async () => ({ default: (await import('./dress/dress-place.tsx')).DressPlace })),
+    table: 'drawing',
+  },
+  {
     id: 'paper',
     path: 'paper',
     word: 'page.place.paper',
@@ -50,7 +57,3 @@ export const PLACES: readonly Place[] = [
     table: lazy(async () => ({ default: (await import('./paper/paper-table.tsx')).PaperTable })),
   },
 ];
-
-/** The address of a place of an order, for a child. */
-export const placeAddress = (order: string, child: number, path: string): string =>
-  `/o/${order}/${child + 1}/${path}`;

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { useLocation } from 'wouter';
 import { say } from '../../engine/words/index.ts';
 import { Confirm } from '../parts/sheet.tsx';
-import { placeAddress } from '../places/registry.ts';
+import { placeAddress } from '../places/address.ts';
 import { useSession, useSessionState } from '../session/use-session.ts';
 
 /** Two windows changed one order: both states are on the device, and she says with which to go on. */

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { Link } from 'wouter';
 import { countOf } from '../../engine/order/index.ts';
 import { say } from '../../engine/words/index.ts';
-import { placeAddress } from '../places/registry.ts';
+import { placeAddress } from '../places/address.ts';
 import { useSessionState } from '../session/use-session.ts';
 import type { ChildWork } from '../session/work.ts';
 

@@ -1,7 +1,8 @@
 import type { ReactNode } from 'react';
 import { Link } from 'wouter';
 import { say } from '../../engine/words/index.ts';
-import { PLACES, placeAddress } from '../places/registry.ts';
+import { placeAddress } from '../places/address.ts';
+import { PLACES } from '../places/registry.ts';
 import { useSessionState } from '../session/use-session.ts';
 
 /** The places of the work as one line in her order; at the foot of a phone, along the top of a larger screen. */

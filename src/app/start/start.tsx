@@ -11,7 +11,7 @@ import { MoreLink } from '../parts/more-link.tsx';
 import { NumberField } from '../parts/number-field.tsx';
 import { TextField } from '../parts/text-field.tsx';
 import { toast } from '../parts/toast.tsx';
-import { placeAddress } from '../places/registry.ts';
+import { placeAddress } from '../places/address.ts';
 import { fieldSentence } from '../session/use-session.ts';
 import { createWorkbench } from '../session/work.ts';
 import { FIRST_MEASURES, type FirstMeasure, newOrder, type Start as Told } from './new-order.ts';

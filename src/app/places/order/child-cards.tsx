@@ -5,7 +5,7 @@ import { Button } from '../../parts/button.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { toast } from '../../parts/toast.tsx';
 import { useOrderFile, useProblemAt, useSession, useUnits } from '../../session/use-session.ts';
-import { placeAddress } from '../registry.ts';
+import { placeAddress } from '../address.ts';
 import { ChildFacts } from './child-facts.tsx';
 
 /** The children of the order: added, named, taken out. */
