@@ -33,44 +33,42 @@ export const withFurther = (
   return on ? [...others, format] : others;
 };
 
-/** The side of the printed square, as the order holds it where she has not measured that side. */
-const TRUE_SIDE = '100 mm';
+/** The side of the printed square, mm. */
+const TRUE_SIDE = 100;
 
-type Side = 'across' | 'down';
+export type Side = 'across' | 'down';
+
+/** A bare number up to this was meant in centimetres: no printed square is so small. */
+const LARGEST_IN_CM = 20;
+
+/** What a side measured, in mm; null where that is not known, or it is just as it should be. */
+export function sideOf(square: PaperFile['printerMeasured'], side: Side): number | null {
+  if (square === undefined) return null;
+  const read = parseLength(square[side], 'cm');
+  return read.ok && read.mm !== TRUE_SIDE ? read.mm : null;
+}
 
 /**
- * What the square measured, with one side written anew. The sides are asked for in centimetres whatever the order is
- * in, since the square is 10 cm; a bare number that would be longer than half a metre was meant in millimetres.
- * Undefined when nothing is left that differs from the true square.
+ * What the square measured, with one side written anew, always with its unit: it is 100 mm whatever the order is in.
+ * Undefined when neither side differs from the true square.
  */
 export function squareWith(
   square: PaperFile['printerMeasured'],
   side: Side,
-  text: string | undefined,
+  typed: number | undefined,
 ): PaperFile['printerMeasured'] {
-  const other: Side = side === 'across' ? 'down' : 'across';
-  const kept = square?.[other] ?? TRUE_SIDE;
-  if (text === undefined && kept === TRUE_SIDE) return undefined;
-  const written = text === undefined ? TRUE_SIDE : withUnit(text);
-  return side === 'across' ? { across: written, down: kept } : { across: kept, down: written };
+  const mm = typed === undefined ? TRUE_SIDE : typed <= LARGEST_IN_CM ? rounded(typed * 10) : typed;
+  const other = sideOf(square, side === 'across' ? 'down' : 'across') ?? TRUE_SIDE;
+  if (mm === TRUE_SIDE && other === TRUE_SIDE) return undefined;
+  const [own, kept] = [`${mm} mm`, `${other} mm`];
+  return side === 'across' ? { across: own, down: kept } : { across: kept, down: own };
 }
 
-const LONGEST_IN_CM = 50;
+/** What the next print is drawn by, in hundredths, for a side that measured so. */
+export const correction = (mm: number | null): number => rounded((100 * TRUE_SIDE) / (mm ?? TRUE_SIDE));
 
-function withUnit(text: string): string {
-  const plain = text.trim();
-  const number = Number(plain.replace(',', '.'));
-  if (!Number.isFinite(number) || plain === '') return text;
-  return number > LONGEST_IN_CM ? `${plain} mm` : `${plain} cm`;
-}
+/** How far a side is off, mm. */
+export const sideOff = (mm: number | null): number => (mm === null ? 0 : rounded(Math.abs(mm - TRUE_SIDE)));
 
-/** How far a side is from 100 mm; null where it can't be read or was not measured. */
-export function sideOff(value: string | number | undefined): number | null {
-  if (value === undefined || value === TRUE_SIDE) return null;
-  const read = parseLength(value, 'cm');
-  return read.ok ? Math.abs(read.mm - 100) : null;
-}
-
-/** What a side's field shows: nothing while she has not measured it. */
-export const shownSide = (value: string | number | undefined): string | number | undefined =>
-  value === TRUE_SIDE ? undefined : value;
+/** To a tenth, as fine as a ruler is read. */
+const rounded = (n: number): number => Math.round(n * 10) / 10;

@@ -8,7 +8,7 @@ import {
   type Mark,
   type Page,
 } from '../../../engine/sheet/index.ts';
-import { pathData } from '../../parts/figure.tsx';
+import { pathData } from '../../parts/path-data.ts';
 
 /**
  * What is printed on a page, as SVG in mm: the same marks that go into the PDF, in the same greys, since paper stays

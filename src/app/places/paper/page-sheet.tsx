@@ -63,7 +63,11 @@ function OnePage({
         <svg
           viewBox={`0 0 ${page.width} ${page.height}`}
           className={near ? 'paper-white paper-near' : 'paper-white paper-whole'}
-          {...(near ? { style: { width: `${page.width}mm`, height: `${page.height}mm` } } : {})}
+          style={
+            near
+              ? { width: `${page.width}mm`, height: `${page.height}mm` }
+              : ({ '--ratio': page.width / page.height } as Record<string, number>)
+          }
           role="img"
           aria-label={page.name}
         >

@@ -24,6 +24,7 @@ export function PaperTable(): ReactNode {
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard.
     <div className="paper-pages" data-drawing={drawing} tabIndex={0}>
       {look.pages.length === 0 && <p className="quiet">{say('page.paper.no-pages', {}, units)}</p>}
+      {joined !== null && <JoinedPages layout={joined} onOpen={setLarge} />}
       {single.length > 0 && (
         <ul className="paper-singles">
           {single.map((shown) => (
@@ -33,7 +34,6 @@ export function PaperTable(): ReactNode {
           ))}
         </ul>
       )}
-      {joined !== null && <JoinedPages layout={joined} onOpen={setLarge} />}
       <PageSheet pages={look.pages} index={large} onTurn={setLarge} />
     </div>
   );

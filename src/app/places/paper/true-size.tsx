@@ -1,11 +1,10 @@
 import type { ReactNode } from 'react';
-import { parseLength } from '../../../engine/units/index.ts';
 import { say } from '../../../engine/words/index.ts';
 import { Button } from '../../parts/button.tsx';
-import { LengthField } from '../../parts/length-field.tsx';
+import { NumberField } from '../../parts/number-field.tsx';
 import { toast } from '../../parts/toast.tsx';
 import { useOrderFile, useProblemAt, useSession, useUnits } from '../../session/use-session.ts';
-import { paperOfDraft, shownSide, sideOff, squareWith } from './edit-paper.ts';
+import { correction, paperOfDraft, type Side, sideOf, sideOff, squareWith } from './edit-paper.ts';
 
 /** From here on a measured side is worth a second look, mm; from 3 mm on the engine refuses it. */
 const WORTH_A_LOOK = 1;
@@ -34,8 +33,8 @@ export function TrueSize(): ReactNode {
         <li>{say('page.paper.true.square', {}, units)}</li>
       </ol>
       <div className="paper-square">
-        <Side side="across" />
-        <Side side="down" />
+        <SquareSide side="across" />
+        <SquareSide side="down" />
       </div>
       {tooFar !== null && (
         <p className="wrong" role="alert">
@@ -44,7 +43,7 @@ export function TrueSize(): ReactNode {
       )}
       {square !== undefined && (
         <>
-          {tooFar === null && <Change across={square.across} down={square.down} />}
+          {tooFar === null && <Change />}
           <div>
             <Button look="quiet" onPress={forget}>
               {say('page.paper.true.forget', {}, units)}
@@ -56,28 +55,26 @@ export function TrueSize(): ReactNode {
   );
 }
 
-function Side({ side }: { readonly side: 'across' | 'down' }): ReactNode {
+function SquareSide({ side }: { readonly side: Side }): ReactNode {
   const session = useSession();
   const units = useUnits();
   const square = useOrderFile((file) => file.paper?.printerMeasured);
   const problem = useProblemAt(`paper.printerMeasured.${side}`);
-  const off = sideOff(square?.[side]);
-  const isDoubtful = off !== null && off > WORTH_A_LOOK;
   return (
-    <LengthField
+    <NumberField
       label={say(`page.paper.true.${side}`, {}, units)}
-      value={shownSide(square?.[side])}
-      units="cm"
-      byRule="10"
+      value={sideOf(square, side) ?? undefined}
+      unit="mm"
+      byRule="100"
       problem={problem}
-      doubt={isDoubtful ? say('page.paper.true.doubt', { off: Math.round(off * 10) / 10 }, units) : null}
+      notANumber={say('page.paper.true.number', {}, units)}
       onDone={session.settle}
-      onChange={(text) =>
+      onChange={(typed) =>
         session.change(
           { key: 'page.did.paper-square', values: {} },
           (file) => {
             const paper = paperOfDraft(file);
-            const measured = squareWith(paper.printerMeasured, side, text);
+            const measured = squareWith(paper.printerMeasured, side, typed);
             if (measured === undefined) delete paper.printerMeasured;
             else paper.printerMeasured = measured;
           },
@@ -88,20 +85,16 @@ function Side({ side }: { readonly side: 'across' | 'down' }): ReactNode {
   );
 }
 
-function Change({
-  across,
-  down,
-}: {
-  readonly across: string | number;
-  readonly down: string | number;
-}): ReactNode {
+/** What becomes of the next print, and whether the square should be measured again. */
+function Change(): ReactNode {
   const units = useUnits();
-  const [wide, high] = [parseLength(across, 'cm'), parseLength(down, 'cm')];
-  if (!wide.ok || !high.ok || wide.mm === 0 || high.mm === 0) return null;
-  const percent = (mm: number): number => Math.round(1e5 / mm) / 10;
+  const square = useOrderFile((file) => file.paper?.printerMeasured);
+  const [across, down] = [sideOf(square, 'across'), sideOf(square, 'down')];
+  const off = Math.max(sideOff(across), sideOff(down));
   return (
-    <p role="status">
-      {say('page.paper.true.now', { across: percent(wide.mm), down: percent(high.mm) }, units)}
-    </p>
+    <div className="stack" role="status">
+      {off > WORTH_A_LOOK && <p className="doubt">{say('page.paper.true.doubt', { off }, units)}</p>}
+      <p>{say('page.paper.true.now', { across: correction(across), down: correction(down) }, units)}</p>
+    </div>
   );
 }

@@ -80,12 +80,13 @@ export const pagePaper = {
   'page.paper.true': 'At true size',
   'page.paper.true.print': 'Print at 100 %, without fitting to the page.',
   'page.paper.true.measure':
-    'On the first page measure the grey square with a rigid ruler: 10 cm across and 10 cm down. If it is not, do not cut.',
+    'On the first page measure the grey square with a rigid ruler: 100 mm across and 100 mm down. If it is not, do not cut.',
   'page.paper.true.square': 'Is it a little off? Write what it measured, and the next print makes up for it.',
   'page.paper.true.across': 'Square across',
   'page.paper.true.down': 'Square down',
+  'page.paper.true.number': 'Write it in millimetres.',
   'page.paper.true.now':
-    'The next print is drawn {across} % as wide and {down} % as high. Print it on the same printer, and measure again: the square must now be 10 cm.',
+    'The next print is drawn {across} % as wide and {down} % as high. Print it on the same printer, and measure again: the square must now be 100 mm.',
   'page.paper.true.doubt':
     'That is {off} mm off. Most printers err by less than 1 mm: measure again with a rigid ruler, and look whether “fit to page” is off.',
   'page.paper.true.forget': 'Print as it is',
