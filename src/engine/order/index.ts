@@ -10,7 +10,7 @@ export {
 } from './check-order.ts';
 export type { PackDocument } from './child-papers.ts';
 export { sizeText } from './cut-dress.ts';
-export { type Day, monthsBetween, readDay } from './day.ts';
+export { monthsBetween, readDay } from './day.ts';
 export { safeFileName } from './file-names.ts';
 export { grownWords } from './growth-findings.ts';
 export { type GrowthReport, growthReport } from './growth-report.ts';
@@ -26,7 +26,7 @@ export {
   packInTurn,
   partyPack,
 } from './make-pack.ts';
-export { type NeededMeasure, type NeededMeasures, neededMeasures } from './needed-measures.ts';
+export { type NeededMeasure, neededMeasures } from './needed-measures.ts';
 export type { Order, OrderChild } from './order.ts';
 export { parseWeight } from './parse-weight.ts';
 export { type OrderProblem, problemSentence } from './problem.ts';
