@@ -1,7 +1,7 @@
 import { defineConfig } from '@playwright/test';
 
 /** Another port for another run at the same time: `FROCKWRIGHT_PORT=4700 npx playwright test`. */
-const PORT = process.env['FROCKWRIGHT_PORT'] ?? '4620';
+const PORT = process.env.FROCKWRIGHT_PORT ?? '4620';
 
 const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2 };
 const LAPTOP = { viewport: { width: 1280, height: 800 } };
@@ -18,7 +18,7 @@ export default defineConfig({
     baseURL: `http://127.0.0.1:${PORT}/`,
     screenshot: 'only-on-failure',
     launchOptions: {
-      executablePath: process.env['CHROMIUM'] ?? '/usr/bin/chromium',
+      executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
       args: [
         '--no-sandbox',
         '--disable-gpu',
