@@ -66,6 +66,7 @@ export function packProblem(
       return {
         variants: [{ outline }],
         fixed: { variant: 0, x: minX + cloth.gap / 2, y: minY + edge },
+        obstacle: true,
       };
     });
   const problem = { width: stretch.depth + 2 * edge, items: [...items, ...obstacles] };
@@ -75,7 +76,7 @@ export function packProblem(
   };
 }
 
-/** What of an obstacle lies before the end of the cloth: the packer counts it as used length. */
+/** What of an obstacle lies before the end of the cloth. */
 function before(ring: Polygon, ends: number | undefined): readonly Polygon[] {
   if (ends === undefined) return [ring];
   return polygonsShared([ring], [rectangle(-ENDLESS, -ENDLESS, ends, ENDLESS)]);

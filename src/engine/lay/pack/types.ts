@@ -16,6 +16,8 @@ export interface PackItem {
   readonly variants: readonly PackVariant[];
   /** The item stays there: a pinned piece, a flaw, what an odd remnant lacks. It may lie partly outside the strip. */
   readonly fixed?: PackPlace;
+  /** Fixed, and nothing that is laid: the length of a layout need not reach to its end. */
+  readonly obstacle?: true;
 }
 
 /** One way in which an item may lie. */
@@ -48,7 +50,7 @@ export interface PackPlace {
 export interface PackLayout {
   /** A place for each item, in the order of the problem. */
   readonly places: readonly PackPlace[];
-  /** The greatest x that an item reaches; fixed items that are obstacles count as any other. */
+  /** The greatest x that an item reaches, obstacles apart. */
   readonly length: number;
 }
 

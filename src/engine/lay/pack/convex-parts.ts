@@ -1,0 +1,136 @@
+import { at, turn } from './outline.ts';
+
+/**
+ * An outline as convex parts that together cover just it: cut into triangles, then triangles joined again as long as
+ * the result stays convex (Hertel, Mehlhorn 1983: never more than four times the fewest parts). Several ways of cutting
+ * are tried and the one with the fewest parts is kept: whatever compares two pieces compares their parts pair by pair.
+ * The outline is tidy: positive area, no plain points, not crossing itself.
+ */
+export function convexParts(outline: Float64Array): readonly Float64Array[] {
+  const count = outline.length / 2;
+  let best: number[][] | null = null;
+  for (const first of firstCorners(count)) {
+    for (const wish of ['fat', 'any'] as const) {
+      const triangles = trianglesOf(outline, first, wish);
+      if (triangles === null) continue;
+      const parts = joined(outline, triangles);
+      if (best === null || parts.length < best.length) best = parts;
+    }
+  }
+  if (best === null) throw new Error('An outline that can not be cut into triangles crosses itself.');
+  return best.map(
+    (part) => new Float64Array(part.flatMap((k) => [at(outline, 2 * k), at(outline, 2 * k + 1)])),
+  );
+}
+
+const TRIES = 8;
+
+function firstCorners(count: number): readonly number[] {
+  const tries = Math.min(TRIES, count);
+  return Array.from({ length: tries }, (_, k) => Math.floor((k * count) / tries));
+}
+
+/** Ears cut off one after the other; null where rounding leaves none to cut. */
+function trianglesOf(o: Float64Array, first: number, wish: 'fat' | 'any'): number[][] | null {
+  const count = o.length / 2;
+  const ring = Array.from({ length: count }, (_, k) => (k + first) % count);
+  const triangles: number[][] = [];
+  while (ring.length > 3) {
+    let ear = -1;
+    let earSlim = Number.POSITIVE_INFINITY;
+    for (let k = 0; k < ring.length; k++) {
+      if (!isEar(o, ring, k)) continue;
+      const slim = wish === 'fat' ? slimness(o, ring, k) : 0;
+      if (slim < earSlim) {
+        ear = k;
+        earSlim = slim;
+        if (wish === 'any') break;
+      }
+    }
+    if (ear < 0) return null;
+    triangles.push([around(ring, ear - 1), around(ring, ear), around(ring, ear + 1)]);
+    ring.splice(ear, 1);
+  }
+  triangles.push(ring);
+  return triangles;
+}
+
+const around = (ring: readonly number[], k: number): number =>
+  ring[(k + ring.length) % ring.length] as number;
+
+function isEar(o: Float64Array, ring: readonly number[], k: number): boolean {
+  const a = around(ring, k - 1);
+  const b = around(ring, k);
+  const c = around(ring, k + 1);
+  if (turn(o, a, b, c) <= 0) return false;
+  return !ring.some((p) => p !== a && p !== b && p !== c && within(o, a, b, c, p));
+}
+
+function within(o: Float64Array, a: number, b: number, c: number, p: number): boolean {
+  return turn(o, a, b, p) >= 0 && turn(o, b, c, p) >= 0 && turn(o, c, a, p) >= 0 && !same(o, p, a, c);
+}
+
+/** A point that coincides with an end of the cut lies on it, not in the ear. */
+function same(o: Float64Array, p: number, a: number, c: number): boolean {
+  const equal = (q: number): boolean =>
+    at(o, 2 * p) === at(o, 2 * q) && at(o, 2 * p + 1) === at(o, 2 * q + 1);
+  return equal(a) || equal(c);
+}
+
+/** Square of the cut over the area: small for an ear like a half square, large for a sliver. */
+function slimness(o: Float64Array, ring: readonly number[], k: number): number {
+  const a = around(ring, k - 1);
+  const b = around(ring, k);
+  const c = around(ring, k + 1);
+  const dx = at(o, 2 * a) - at(o, 2 * c);
+  const dy = at(o, 2 * a + 1) - at(o, 2 * c + 1);
+  return (dx * dx + dy * dy) / turn(o, a, b, c);
+}
+
+/** Joins parts over shared sides while the result is convex, longest shared side first. */
+function joined(o: Float64Array, triangles: readonly (readonly number[])[]): number[][] {
+  const parts = triangles.map((part) => [...part]);
+  for (;;) {
+    let bestLength = -1;
+    let bestPair: readonly [number, number, number[]] | null = null;
+    for (let i = 0; i < parts.length; i++) {
+      for (let j = i + 1; j < parts.length; j++) {
+        const join = joinOf(o, parts[i] ?? [], parts[j] ?? []);
+        if (join !== null && join.length > bestLength) {
+          bestLength = join.length;
+          bestPair = [i, j, join.ring];
+        }
+      }
+    }
+    if (bestPair === null) return parts;
+    const [i, j, ring] = bestPair;
+    parts[i] = ring;
+    parts.splice(j, 1);
+  }
+}
+
+function joinOf(
+  o: Float64Array,
+  one: readonly number[],
+  other: readonly number[],
+): { readonly ring: number[]; readonly length: number } | null {
+  for (let k = 0; k < one.length; k++) {
+    const a = around(one, k);
+    const b = around(one, k + 1);
+    const m = other.findIndex((p, q) => p === b && around(other, q + 1) === a);
+    if (m < 0) continue;
+    const ring: number[] = [];
+    for (let q = 1; q <= one.length; q++) ring.push(around(one, k + q));
+    for (let q = 2; q < other.length; q++) ring.push(around(other, m + q));
+    // The ring runs b ... a of the one, then on over the other back to b: only the corners at a and b are new.
+    const corner = one.length - 1;
+    const convex = [0, corner].every(
+      (q) => turn(o, around(ring, q - 1), around(ring, q), around(ring, q + 1)) >= 0,
+    );
+    if (!convex) return null;
+    const dx = at(o, 2 * a) - at(o, 2 * b);
+    const dy = at(o, 2 * a + 1) - at(o, 2 * b + 1);
+    return { ring, length: dx * dx + dy * dy };
+  }
+  return null;
+}
