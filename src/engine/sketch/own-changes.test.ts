@@ -14,6 +14,7 @@ const CHANGED: readonly [string, NonNullable<Wish['steps']>][] = [
       ['split-along', { piece: 'sleeve', from: 'underarm-front', to: 'underarm-back' }],
     ],
   ],
+  ['a collar cut in two', ['flat-collar', ['split-along', { piece: 'collar', from: 'outer', to: 'neck' }]]],
   ['a bodice cut at the arm', ['edge-strip', ['split-along', { from: 'centre', to: 'armhole' }]]],
 ];
 
@@ -21,4 +22,14 @@ test.each(CHANGED)('%s is drawn all the same', (_, steps) => {
   const dress = dressOf({ steps });
   for (const side of ['front', 'back'] as const)
     expect(sketchDress(dress, side).lines.length).toBeGreaterThan(3);
+});
+
+test.each([
+  ['at the centre back', 'rounded', []],
+  ['at the centre front', 'whole', ['back-zip']],
+] as const)('a collar that is opened out %s lies on the dress as before', (_, shape, more) => {
+  const collar: NonNullable<Wish['steps']> = [...more, ['flat-collar', { shape }]];
+  const opened = dressOf({ steps: [...collar, ['mirror-piece', { piece: 'collar' }]] });
+  for (const side of ['front', 'back'] as const)
+    expect(sketchDress(opened, side)).toEqual(sketchDress(dressOf({ steps: collar }), side));
 });

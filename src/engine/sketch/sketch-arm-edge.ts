@@ -8,22 +8,15 @@ import {
   type Point,
   pathAt,
   pathBounds,
+  pathEnd,
   pathJoin,
+  pathLength,
+  pathStart,
   rotate,
   scale,
   type Vector,
 } from '../geometry/index.ts';
-import {
-  type EdgeName,
-  edgeEnd,
-  edgeLength,
-  edgeOf,
-  edgeStart,
-  findEdge,
-  type Garment,
-  outlineOf,
-  type Piece,
-} from '../piece/index.ts';
+import { type Edge, type EdgeName, findEdge, type Garment, outlineOf, type Piece } from '../piece/index.ts';
 import type { SketchLine, SketchSide } from './sketch.ts';
 import { bodiceOf, bothHalves } from './sketch-bodice.ts';
 
@@ -32,13 +25,12 @@ const HANGS = (40 * Math.PI) / 180;
 
 /** A sleeve without underarm seam: from the shoulder tip over the arm and back to the armhole where it ends. */
 export function sketchWing(garment: Garment, side: SketchSide, wing: Piece): readonly SketchLine[] {
-  const carriers = carriersOf(garment, side, 'armhole');
-  const [top, low] = [carriers[0], carriers.at(-1)];
+  const armholes = roundArm(garment, side, 'armhole');
+  const [top, low] = [armholes[0], armholes.at(-1)];
   if (top === undefined || low === undefined) return [];
   const bare = garment.seams.find((seam) => seam.name === 'sleeve-cap')?.bareEnd ?? 0;
-  const length = edgeLength(low, 'armhole');
-  const tip = edgeStart(top, 'armhole');
-  const end = pathAt(edgeOf(low, 'armhole').path, Math.max(length - bare, 0)).point;
+  const tip = pathStart(top.path);
+  const end = pathAt(low.path, Math.max(pathLength(low.path) - bare, 0)).point;
   const down = rotate({ x: 1, y: 0 }, HANGS);
   const outer = add(tip, scale(down, pathBounds(outlineOf(wing)).maxY));
   const over = curveBetween(tip, { x: 1, y: 0 }, outer, rotate(down, HANGS / 2));
@@ -49,9 +41,8 @@ export function sketchWing(garment: Garment, side: SketchSide, wing: Piece): rea
 /** A strip or a piece of sleeve that is sewn to the edge round the arm stands out from it, as deep as it is. */
 export function sketchArmEdge(garment: Garment, side: SketchSide): readonly SketchLine[] {
   const strip = garment.pieces.find((piece) => piece.id === 'sleeve-strip');
-  const extension = garment.pieces.find(
-    (piece) => piece.id === 'sleeve' && findEdge(piece, 'cap') && findEdge(piece, 'sleeve-edge'),
-  );
+  const sleeve = garment.pieces.find((piece) => piece.id === 'sleeve' && findEdge(piece, 'cap'));
+  const end = sleeve === undefined ? undefined : findEdge(sleeve, 'sleeve-edge');
   const edge = armEdge(garment, side);
   if (edge === null) return [];
   if (strip !== undefined) {
@@ -62,25 +53,24 @@ export function sketchArmEdge(garment: Garment, side: SketchSide): readonly Sket
       ? [...standingOff(edge, depth, distance(...edge) + depth * 0.5), ...gathers(edge, depth)]
       : standingOff(edge, depth, distance(...edge));
   }
-  if (extension === undefined) return [];
-  const { maxY } = pathBounds(outlineOf(extension));
-  return standingOff(edge, maxY, edgeLength(extension, 'sleeve-edge') / 2);
+  if (sleeve === undefined || end === undefined) return [];
+  return standingOff(edge, pathBounds(outlineOf(sleeve)).maxY, pathLength(end.path) / 2);
 }
 
 type ArmEdge = readonly [top: Point, underarm: Point];
 
-/** The pieces that hold an edge round the arm, from the shoulder down, however a line has cut the bodice. */
-const carriersOf = (garment: Garment, side: SketchSide, name: EdgeName): readonly Piece[] =>
+/** The edges of this name round the arm, from the shoulder down, however a line has cut the bodice. */
+const roundArm = (garment: Garment, side: SketchSide, name: EdgeName): readonly Edge[] =>
   bodiceOf(garment, side)
-    .filter((piece) => findEdge(piece, name) !== undefined)
-    .toSorted((a, b) => edgeStart(a, name).y - edgeStart(b, name).y);
+    .flatMap((piece) => findEdge(piece, name) ?? [])
+    .toSorted((a, b) => pathStart(a.path).y - pathStart(b.path).y);
 
 /** The edge round a bare arm, from over the shoulder to the underarm. */
 export function armEdge(garment: Garment, side: SketchSide): ArmEdge | null {
   for (const name of ['sleeve-edge', 'armhole']) {
-    const carriers = carriersOf(garment, side, name);
-    const [top, low] = [carriers[0], carriers.at(-1)];
-    if (top !== undefined && low !== undefined) return [edgeStart(top, name), edgeEnd(low, name)];
+    const edges = roundArm(garment, side, name);
+    const [top, low] = [edges[0], edges.at(-1)];
+    if (top !== undefined && low !== undefined) return [pathStart(top.path), pathEnd(low.path)];
   }
   return null;
 }

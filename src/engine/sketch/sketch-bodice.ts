@@ -7,8 +7,9 @@ import {
   pathMirrorX,
   pathStart,
   pathTranslate,
+  subtract,
 } from '../geometry/index.ts';
-import { type EdgeKind, edgeStart, findEdge, type Garment, type Piece } from '../piece/index.ts';
+import { type EdgeKind, findEdge, type Garment, type Piece } from '../piece/index.ts';
 import type { SketchLine, SketchSide, SketchStroke } from './sketch.ts';
 import { hiddenUnder } from './sketch-cover.ts';
 import { takenApart } from './sketch-joined.ts';
@@ -118,10 +119,14 @@ export const bothHalves = (stroke: SketchStroke, path: Path): readonly SketchLin
 /** Seen from the front, the back of the neck stands behind the neckline: the neck points laid on each other. */
 function neckBehind(garment: Garment): readonly SketchLine[] {
   const [front, back] = (['front', 'back'] as const).map((side) =>
-    bodiceOf(garment, side).find((piece) => findEdge(piece, 'neckline') && findEdge(piece, 'shoulder')),
+    bodiceOf(garment, side).flatMap((piece) => {
+      const [neckline, shoulder] = [findEdge(piece, 'neckline'), findEdge(piece, 'shoulder')];
+      return neckline === undefined || shoulder === undefined
+        ? []
+        : [{ neckline: neckline.path, neckPoint: pathStart(shoulder.path) }];
+    }),
   );
-  const neckline = back === undefined ? undefined : findEdge(back, 'neckline');
-  if (front === undefined || back === undefined || neckline === undefined) return [];
-  const [to, from] = [edgeStart(front, 'shoulder'), edgeStart(back, 'shoulder')];
-  return bothHalves('light', pathTranslate(neckline.path, { x: to.x - from.x, y: to.y - from.y }));
+  const [to, from] = [front?.[0], back?.[0]];
+  if (to === undefined || from === undefined) return [];
+  return bothHalves('light', pathTranslate(from.neckline, subtract(to.neckPoint, from.neckPoint)));
 }

@@ -11,7 +11,7 @@ import {
   pathOf,
   scale,
 } from '../geometry/index.ts';
-import { edgeOf, findEdge, type Garment, type Marking } from '../piece/index.ts';
+import { findEdge, type Garment, type Marking } from '../piece/index.ts';
 import type { SketchLine, SketchSide } from './sketch.ts';
 import { bodiceOf, bothHalves } from './sketch-bodice.ts';
 import { circleAt } from './sketch-path.ts';
@@ -70,9 +70,9 @@ function cord(loops: readonly Point[], reach: number): readonly SketchLine[] {
 
 /** The button lies left of the opening, right under the neck; the loop reaches round it from the other edge. */
 function loopAndButton(garment: Garment, radius: number): readonly SketchLine[] {
-  const piece = bodiceOf(garment, 'back').find((p) => findEdge(p, 'keyhole') !== undefined);
-  if (piece === undefined) return [];
-  const neck = pathEnd(edgeOf(piece, 'keyhole').path);
+  const [keyhole] = bodiceOf(garment, 'back').flatMap((piece) => findEdge(piece, 'keyhole') ?? []);
+  if (keyhole === undefined) return [];
+  const neck = pathEnd(keyhole.path);
   const at = { x: neck.x - radius - CLEAR, y: neck.y + radius + CLEAR };
   const far = { x: at.x - radius * 1.5, y: at.y };
   const foot = (y: number): Point => ({ x: neck.x + CLEAR, y });

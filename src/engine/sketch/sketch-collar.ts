@@ -19,7 +19,7 @@ import {
   subtract,
   type Vector,
 } from '../geometry/index.ts';
-import { edgeLength, edgeOf, findEdge, type Garment, type Piece } from '../piece/index.ts';
+import { type Edge, findEdge, type Garment, type Piece } from '../piece/index.ts';
 import type { SketchLine, SketchSide } from './sketch.ts';
 import { bothHalves } from './sketch-bodice.ts';
 import { bothOn, type LaidOn, NOTHING_ON } from './sketch-cover.ts';
@@ -39,20 +39,36 @@ interface BesideNeck {
   readonly away: number;
 }
 
+/** Half a collar by its edges. An end that lay on a fold is no edge any more once the maker has opened it out. */
+interface Collar {
+  readonly piece: Piece;
+  /** From the centre front to the centre back. */
+  readonly neck: Path;
+  /** From the centre back to the front. */
+  readonly outer: Path;
+  readonly front: Edge | undefined;
+  readonly back: Edge | undefined;
+}
+
+/** The collar that is sewn round the neck; null where there is none, or where the maker has cut it into parts. */
+function halfCollar(garment: Garment): Collar | null {
+  const uses = garment.seams.filter(({ name }) => name === 'collar').flatMap(({ b }) => b);
+  const piece = garment.pieces.find(({ id }) => uses.every((use) => use.piece === id));
+  if (uses.length === 0 || piece === undefined) return null;
+  const [neck, outer] = [findEdge(piece, 'neck'), findEdge(piece, 'outer')];
+  if (neck === undefined || outer === undefined) return null;
+  const [front, back] = [findEdge(piece, 'front'), findEdge(piece, 'back')];
+  return { piece, neck: neck.path, outer: outer.path, front, back };
+}
+
 /**
  * The collar as it lies on the dress: each of its places keeps its place along the neck and its distance from it. At
  * the neck it stands up by what its outer edge is too short to lie flat, and falls over.
  */
 export function sketchCollar(garment: Garment, side: SketchSide): LaidOn {
-  const collar = garment.pieces.find((piece) =>
-    garment.seams.some(
-      ({ name, b }) => name === 'collar' && b.some((e) => e.piece === piece.id && e.edge === 'neck'),
-    ),
-  );
+  const collar = halfCollar(garment);
   const [front, back] = [neckOf(garment, 'front'), neckOf(garment, 'back')];
-  if (collar === undefined || front === null || back === null) return NOTHING_ON;
-  const edge = ['outer', 'back', 'front'].every((name) => findEdge(collar, name) !== undefined);
-  if (!edge) return NOTHING_ON;
+  if (collar === null || front === null || back === null) return NOTHING_ON;
   const halves = { front: pathLength(front), back: pathLength(back) };
   const stand = standOf(collar, front, back);
   // It rises from nothing at the centre front to its full height at the shoulder.
@@ -60,7 +76,7 @@ export function sketchCollar(garment: Garment, side: SketchSide): LaidOn {
     const share = Math.min(1, Math.max(0, at / halves.front));
     return stand * share * share * (3 - 2 * share);
   };
-  const outer = outerEdge(collar, alongDress(edgeOf(collar, 'neck').path, front, halves.front + halves.back));
+  const outer = outerEdge(collar, alongDress(collar.neck, front, halves.front + halves.back));
   const neck = side === 'front' ? front : back;
   const fromFront = (own: number): number => (side === 'front' ? own : halves.front + halves.back - own);
   const place = ({ at, along, away }: BesideNeck): Point =>
@@ -78,22 +94,20 @@ export function sketchCollar(garment: Garment, side: SketchSide): LaidOn {
       ],
       covers: [shape, pathMirrorX(shape)],
     },
-    ruffleOn(garment, collar, 'outer', edgeLine, 'left'),
+    ruffleOn(garment, collar.piece, 'outer', edgeLine, 'left'),
   );
 }
 
 /** Where the collar parts or is joined at the centre back. */
-function endAtBack(collar: Piece, side: SketchSide, fold: Path, rim: Path): readonly SketchLine[] {
-  const { kind } = edgeOf(collar, 'back');
-  if (side === 'front' || kind === 'fold') return [];
-  return [{ stroke: kind === 'join' ? 'seam' : 'outline', path: linePath(pathStart(fold), pathEnd(rim)) }];
+function endAtBack({ back }: Collar, side: SketchSide, fold: Path, rim: Path): readonly SketchLine[] {
+  if (side === 'front' || back === undefined || back.kind === 'fold') return [];
+  const stroke = back.kind === 'join' ? 'seam' : 'outline';
+  return [{ stroke, path: linePath(pathStart(fold), pathEnd(rim)) }];
 }
 
 /** Outer edge and front end, from the centre back to the neck at the centre front; a fold is no edge. */
-function outerEdge(collar: Piece, onDress: (at: number) => number): readonly BesideNeck[] {
-  const neck = edgeOf(collar, 'neck').path;
-  const front = edgeOf(collar, 'front');
-  const outline = [edgeOf(collar, 'outer').path, ...(front.kind === 'fold' ? [] : [front.path])];
+function outerEdge({ neck, outer, front }: Collar, onDress: (at: number) => number): readonly BesideNeck[] {
+  const outline = [outer, ...(front === undefined || front.kind === 'fold' ? [] : [front.path])];
   return outline
     .flatMap((path) => pathFlatten(path, FINE))
     .map((p) => {
@@ -173,9 +187,8 @@ function partOf(edge: readonly BesideNeck[], side: SketchSide, shoulder: number)
  * How high the collar stands above the seam at the shoulder and the back. Its outer edge lies where the dress is as
  * long round as it; what of the width is left goes up and down again.
  */
-function standOf(collar: Piece, front: Path, back: Path): number {
-  const neck = edgeOf(collar, 'neck').path;
-  const width = edgeLength(collar, 'back');
+function standOf({ neck, outer }: Collar, front: Path, back: Path): number {
+  const width = distance(pathEnd(neck), pathStart(outer));
   const onDress = pathLength(front) + pathLength(back);
   const turns = Math.abs(turning(front)) + Math.abs(turning(back));
   const reach = (pathLength(neck) - onDress + Math.abs(turning(neck)) * width) / turns;

@@ -11,7 +11,6 @@ import {
 import {
   type Edge,
   type EdgeKind,
-  edgeLength,
   findEdge,
   type Garment,
   type Piece,
@@ -32,8 +31,10 @@ export function sketchNeckFrill(garment: Garment, side: SketchSide): LaidOn {
   const [sewn, free] = frill === undefined ? [] : [findEdge(frill, 'upper'), findEdge(frill, 'lower')];
   if (seam === undefined || frill === undefined || neck === null || !sewn || !free) return NOTHING_ON;
   const gathered = seam.join.kind === 'gathered';
+  // A ring cut from a circle is as deep as its ends are long.
+  const across = gathered ? undefined : findEdge(frill, 'right');
   return stripAlong(neck, {
-    depth: gathered ? depthOf(frill) : edgeLength(frill, 'right'),
+    depth: across === undefined ? depthOf(frill) : pathLength(across.path),
     fullness:
       gathered && seam.join.kind === 'gathered'
         ? seam.join.ratio

@@ -1,5 +1,5 @@
-import { linePath } from '../geometry/index.ts';
-import { edgeLength, type Garment, type Piece, type Seam, type SeamEdge } from '../piece/index.ts';
+import { linePath, pathLength } from '../geometry/index.ts';
+import { findEdge, type Garment, type Piece, type Seam, type SeamEdge } from '../piece/index.ts';
 import type { SketchLine, SketchSide } from './sketch.ts';
 import { bodiceOf, bothHalves } from './sketch-bodice.ts';
 import type { SkirtLayer } from './sketch-skirt-shape.ts';
@@ -56,7 +56,9 @@ interface Passage {
 const passages = (garment: Garment, side: readonly SeamEdge[]): readonly Passage[] =>
   side.flatMap((at) => {
     const piece = garment.pieces.find((p) => p.id === at.piece);
-    return piece === undefined ? [] : [{ piece, at, length: at.times * edgeLength(piece, at.edge) }];
+    const edge = piece === undefined ? undefined : findEdge(piece, at.edge);
+    if (piece === undefined || edge === undefined) return [];
+    return [{ piece, at, length: at.times * pathLength(edge.path) }];
   });
 
 /** The edge of the piece beside the one that is sewn, where the ring leaves it or, `before`, comes to it. */

@@ -9,7 +9,7 @@ import {
   pathOf,
   pathStart,
 } from '../geometry/index.ts';
-import { edgeLength, findEdge, type Garment, type Piece, type Seam } from '../piece/index.ts';
+import { findEdge, type Garment, type Piece, type Seam } from '../piece/index.ts';
 import type { SketchSide } from './sketch.ts';
 import { bodiceOf } from './sketch-bodice.ts';
 
@@ -126,10 +126,8 @@ function hemTimesTop(seam: Seam, garment: Garment): number {
   const sum = (side: Seam['a'], edgeOfPiece: (edge: string) => string): number =>
     side.reduce((total, at) => {
       const piece = garment.pieces.find((p) => p.id === at.piece);
-      const name = edgeOfPiece(at.edge);
-      return piece === undefined || findEdge(piece, name) === undefined
-        ? total
-        : total + at.times * edgeLength(piece, name);
+      const edge = piece === undefined ? undefined : findEdge(piece, edgeOfPiece(at.edge));
+      return edge === undefined ? total : total + at.times * pathLength(edge.path);
     }, 0);
   const [hem, top] = [sum(seam.b, () => 'hem'), sum(seam.a, (edge) => edge)];
   return hem === 0 || top === 0 ? 1 : hem / top;
@@ -137,8 +135,8 @@ function hemTimesTop(seam: Seam, garment: Garment): number {
 
 /** Down the side, with its tucks sewn. */
 function sideLength(piece: Piece): number {
-  const side = ['side', 'right'].find((name) => findEdge(piece, name) !== undefined);
-  return side === undefined ? 1 : edgeLength(piece, side) - takenByTucks(piece);
+  const side = findEdge(piece, 'side') ?? findEdge(piece, 'right');
+  return side === undefined ? 1 : pathLength(side.path) - takenByTucks(piece);
 }
 
 /** Along the fold, the closing or the middle seam; a straight width is as long there as at its side. */

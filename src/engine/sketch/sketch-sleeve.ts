@@ -7,6 +7,7 @@ import {
   type Point,
   pathBounds,
   pathJoin,
+  pathLength,
   pathOf,
   rotate,
   scale,
@@ -14,19 +15,10 @@ import {
   type Vector,
   vectorLength,
 } from '../geometry/index.ts';
-import {
-  edgeEnd,
-  edgeLength,
-  edgeStart,
-  findEdge,
-  type Garment,
-  outlineOf,
-  type Piece,
-  pieceOf,
-} from '../piece/index.ts';
+import { findEdge, type Garment, outlineOf, type Piece, type SeamEdge } from '../piece/index.ts';
 import type { SketchLine, SketchSide } from './sketch.ts';
 import { armEdge, sketchArmEdge, sketchWing } from './sketch-arm-edge.ts';
-import { bodiceOf, bothHalves } from './sketch-bodice.ts';
+import { bothHalves } from './sketch-bodice.ts';
 import { type LaidOn, NOTHING_ON } from './sketch-cover.ts';
 import { depthOf, ruffleOn } from './sketch-strip.ts';
 
@@ -40,18 +32,13 @@ const PUFF = 0.16;
 /** A set-in sleeve, laid flat beside the bodice: from the shoulder tip down the arm, across its end, to the underarm. */
 export function sketchSleeve(garment: Garment, side: SketchSide): readonly SketchLine[] {
   const sleeve = garment.pieces.find((piece) => piece.id === 'sleeve' && piece.layer === 'shell');
-  const top = bodiceOf(garment, side).find(
-    (piece) => findEdge(piece, 'armhole') && findEdge(piece, 'shoulder'),
-  );
-  const low = bodiceOf(garment, side).findLast((piece) => findEdge(piece, 'armhole'));
   if (sleeve !== undefined && findEdge(sleeve, 'underarm-front') === undefined) {
     return sketchWing(garment, side, sleeve);
   }
   if (sleeve === undefined || findEdge(sleeve, 'cap') !== undefined) return sketchArmEdge(garment, side);
-  if (top === undefined || low === undefined) return [];
+  const [tip, underarm] = armEdge(garment, side) ?? [];
   const end = endOf(garment, sleeve);
-  if (end === null) return [];
-  const [tip, underarm] = [edgeStart(top, 'armhole'), edgeEnd(low, 'armhole')];
+  if (end === null || tip === undefined || underarm === undefined) return [];
   const { outer, inner } = footLine(end, tip, underarm);
   const puff = end.length * PUFF * Math.min(2, end.fullness);
   const outline = pathJoin(
@@ -120,7 +107,7 @@ interface SleeveEnd {
 function endOf(garment: Garment, sleeve: Piece): SleeveEnd | null {
   const hem = findEdge(sleeve, 'sleeve-edge') ?? sleeve.edges.find((edge) => edge.kind === 'attach');
   if (hem === undefined) return null;
-  const cloth = edgeLength(sleeve, hem.name);
+  const cloth = pathLength(hem.path);
   // What a puffed cap is raised by goes into its gathers; the tip of the shoulder stays at y = 0.
   const length = Math.max(pathBounds(hem.path).maxY, 1);
   const elastic = sleeve.markings.find((marking) => marking.drawnTo !== undefined)?.drawnTo;
@@ -133,8 +120,14 @@ function endOf(garment: Garment, sleeve: Piece): SleeveEnd | null {
   );
   if (seam?.join.kind !== 'gathered')
     return { length, band, width: cloth, fullness: capFullness(garment), gathered: false };
-  const width = seam.a.reduce((sum, e) => sum + edgeLength(pieceOf(garment, e.piece), e.edge), 0);
+  const width = seam.a.reduce((sum, e) => sum + lengthAt(garment, e), 0);
   return { length, band, width, fullness: seam.join.ratio - 1, gathered: true };
+}
+
+function lengthAt(garment: Garment, at: SeamEdge): number {
+  const piece = garment.pieces.find(({ id }) => id === at.piece);
+  const edge = piece === undefined ? undefined : findEdge(piece, at.edge);
+  return edge === undefined ? 0 : pathLength(edge.path);
 }
 
 /** A band or cuff is cut twice as deep as it is worn. */

@@ -1,5 +1,5 @@
-import { add, between, linePath, type Path, type Point, pathBounds, pathMirrorX } from '../geometry/index.ts';
-import { edgeOf, edgeStart, findEdge, type Garment, outlineOf } from '../piece/index.ts';
+import { add, between, linePath, type Path, pathBounds, pathMirrorX, pathStart } from '../geometry/index.ts';
+import { findEdge, type Garment, outlineOf } from '../piece/index.ts';
 import type { SketchLine, SketchSide } from './sketch.ts';
 import { bodiceOf, bothHalves } from './sketch-bodice.ts';
 import { type LaidOn, NOTHING_ON } from './sketch-cover.ts';
@@ -10,13 +10,13 @@ import { depthOf } from './sketch-strip.ts';
 /** Straps lie over the middle of the shoulder, half their length in front and half behind. */
 export function sketchStraps(garment: Garment, side: SketchSide): LaidOn {
   const strap = garment.pieces.find((piece) => piece.id === 'strap');
-  const holder = bodiceOf(garment, side).find((piece) => findEdge(piece, 'shoulder') !== undefined);
-  if (strap === undefined || holder === undefined) return NOTHING_ON;
-  const { from, to } = edgeOf(holder, 'shoulder').path.segments[0];
+  const [shoulder] = bodiceOf(garment, side).flatMap((piece) => findEdge(piece, 'shoulder') ?? []);
+  if (strap === undefined || shoulder === undefined) return NOTHING_ON;
+  const { from, to } = shoulder.path.segments[0];
   const half = depthOf(strap) / 2;
-  const middle = (from.x + to.x) / 2;
-  const over = (x: number): Point => between(from, to, (x - from.x) / (to.x - from.x));
-  const [inner, outer] = [over(middle - half), over(middle + half)];
+  // How much of the shoulder half the strap covers; one that the maker has made upright has no width to cover.
+  const share = to.x > from.x ? half / (to.x - from.x) : 0.5;
+  const [inner, outer] = [between(from, to, 0.5 - share), between(from, to, 0.5 + share)];
   // As long as it lies in the pattern: opened out by the maker, a strap has no upper edge any more.
   const { minX, maxX } = pathBounds(outlineOf(strap));
   const foot = (inner.y + outer.y) / 2 + (maxX - minX) / 2;
@@ -27,9 +27,9 @@ export function sketchStraps(garment: Garment, side: SketchSide): LaidOn {
 
 /** Buttons for show in a row down the centre front: the first below the neck, then two and a half buttons apart. */
 export function sketchButtonsForShow(garment: Garment, side: SketchSide): LaidOn {
-  const neck = bodiceOf(garment, side).find((piece) => findEdge(piece, 'neckline') !== undefined);
-  if (side === 'back' || neck === undefined) return NOTHING_ON;
-  const top = edgeStart(neck, 'neckline').y;
+  const [neckline] = bodiceOf(garment, side).flatMap((piece) => findEdge(piece, 'neckline') ?? []);
+  if (side === 'back' || neckline === undefined) return NOTHING_ON;
+  const top = pathStart(neckline.path).y;
   const circles = garment.trims.flatMap((trim) => {
     if (trim.kind !== 'buttons' || trim.place !== 'chest') return [];
     const count = garment.pieces.find((piece) => piece.id === trim.pieces[0])?.cutting.copies ?? 0;

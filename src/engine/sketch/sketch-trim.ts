@@ -1,13 +1,5 @@
-import { between, type Point, pathMirrorX } from '../geometry/index.ts';
-import {
-  edgeLength,
-  edgeOf,
-  edgeStart,
-  findEdge,
-  type Garment,
-  type HangingTrim,
-  type TrimPlace,
-} from '../piece/index.ts';
+import { between, type Point, pathLength, pathMirrorX, pathStart } from '../geometry/index.ts';
+import { findEdge, type Garment, type HangingTrim, type TrimPlace } from '../piece/index.ts';
 import type { SketchSide } from './sketch.ts';
 import { sketchBelt, sketchSashBand } from './sketch-band.ts';
 import { bodiceOf } from './sketch-bodice.ts';
@@ -71,16 +63,17 @@ function halfSpan(garment: Garment, trim: HangingTrim): number {
   if (trim.kind === 'lacing') return CORD_BOW;
   const strip = garment.pieces.find((piece) => piece.id === trim.pieces[0]);
   const made = trim.kind === 'sewn-bow' || (trim.kind === 'tied-bow' && trim.pieces.length === 1);
-  if (strip === undefined || !made || findEdge(strip, 'upper') === undefined) return BOW.half;
-  const length = edgeLength(strip, 'upper');
+  const upper = strip === undefined ? undefined : findEdge(strip, 'upper');
+  if (upper === undefined || !made) return BOW.half;
+  const length = pathLength(upper.path);
   const loops = trim.kind === 'tied-bow' ? length - 2 * trim.tail - KNOT_TAKES : length;
   return Math.max(loops / 4, BOW.knot * 2);
 }
 
 function placeOf(garment: Garment, side: SketchSide, place: TrimPlace): Point | null {
   const waist = waistOf(garment, side)?.(0) ?? null;
-  const neck = bodiceOf(garment, side).find((p) => findEdge(p, 'neckline') !== undefined);
-  const top = neck === undefined ? 0 : edgeStart(neck, 'neckline').y;
+  const [neckline] = bodiceOf(garment, side).flatMap((piece) => findEdge(piece, 'neckline') ?? []);
+  const top = neckline === undefined ? 0 : pathStart(neckline.path).y;
   switch (place) {
     case 'neck':
     case 'nape':
@@ -92,9 +85,9 @@ function placeOf(garment: Garment, side: SketchSide, place: TrimPlace): Point | 
     case 'back':
       return waist === null ? null : { x: 0, y: waist.y - BOW.knot };
     case 'shoulder': {
-      const piece = bodiceOf(garment, side).find((p) => findEdge(p, 'shoulder') !== undefined);
-      if (piece === undefined) return null;
-      const { from, to } = edgeOf(piece, 'shoulder').path.segments[0];
+      const [shoulder] = bodiceOf(garment, side).flatMap((piece) => findEdge(piece, 'shoulder') ?? []);
+      if (shoulder === undefined) return null;
+      const { from, to } = shoulder.path.segments[0];
       return between(from, to, 0.5);
     }
     case 'sleeve':
