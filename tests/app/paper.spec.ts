@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { type Download, expect, type Page, test } from '@playwright/test';
 import { makePack } from '../../src/engine/order/index.ts';
-import { createTextMeasure } from '../../src/pdf/index.ts';
+import { createTextMeasure, writePdf } from '../../src/pdf/index.ts';
 import { loadFonts } from '../../src/pdf/load-fonts.ts';
 import { exampleOrder } from '../fixtures/example-order.ts';
 import { boxOf, type ReadPage, readPdf } from '../outside/pdf-reading.ts';
@@ -44,8 +44,8 @@ const rounded = ({ x, y }: { x: number; y: number }): string => `${x.toFixed(4)}
 test('a pattern is made as promised, at true size, and as the command line makes it', async ({ page }) => {
   const { complaints } = watch(page);
   await openPaper(page);
-  const row = await paperRow(page, 'Pattern at true size, A4').textContent();
-  const promised = Number(/(\d+) pages/.exec(row ?? '')?.[1]);
+  const count = await paperRow(page, 'Pattern at true size, A4').locator('.quiet').textContent();
+  const promised = Number(/^(\d+) pages$/.exec(count ?? '')?.[1]);
   await expect(page.getByText(`${promised} sheets will come out of the printer.`)).toBeVisible();
   const { file, bytes } = await saved(page, 'Make the PDF');
   expect(file.suggestedFilename()).toBe('Amina - pattern-A4.pdf');
@@ -70,7 +70,6 @@ test('a pattern is made as promised, at true size, and as the command line makes
   if (!made.ok) throw new Error(made.code);
   const document = made.pack.documents.find(({ path }) => path === 'Amina/pattern-A4.pdf');
   if (document?.kind !== 'pages') throw new Error('The pack has a pattern.');
-  const { writePdf } = await import('../../src/pdf/index.ts');
   const creationDate = new Date('2027-04-24T00:00:00Z');
   const own = await readPdf(await writePdf(document.pages, { title: document.title, creationDate, fonts }));
   expect(pages.map(({ text }) => text)).toEqual(own.map(({ text }) => text));
@@ -147,10 +146,11 @@ test('long work can be broken off, and begun again', async ({ page }) => {
 
 test('what must not be cut is said first, and marked when it is printed all the same', async ({ page }) => {
   await openExample(page);
-  await goTo(page, 'Measures');
-  // No head of that girth passes the opening.
-  await page.getByRole('textbox', { name: 'head girth', exact: true }).fill('27');
-  await page.getByRole('textbox', { name: 'head girth', exact: true }).blur();
+  await goTo(page, 'Order');
+  // No piece of a bodice lies on a cloth of that width.
+  const width = page.getByRole('textbox', { name: 'Width as bought', exact: true }).first();
+  await width.fill('8');
+  await width.blur();
   await goTo(page, 'Paper');
   await expect(page.getByText('Do not cut this yet').first()).toBeVisible({ timeout: 30_000 });
   await page.getByRole('button', { name: 'Make the PDF' }).click();
