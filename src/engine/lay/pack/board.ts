@@ -107,9 +107,6 @@ function penalties(shapes: readonly Shape[]): Float64Array {
   roots.forEach((a, i) => {
     roots.forEach((b, j) => {
       table[i * shapes.length + j] = (a * b) / (mean * mean);
-      const K = (globalThis as any).K ?? {};
-      if (K.pen !== undefined)
-        table[i * shapes.length + j] = (table[i * shapes.length + j] as number) ** K.pen;
     });
   });
   return table;

@@ -4,6 +4,7 @@ import { type Chance, chance as chanceOf } from './chance.ts';
 import { clamp } from './clamp.ts';
 import { type Field, fieldOf } from './field.ts';
 import { type Patience, restore, type Snapshot, separate, snapshotOf } from './separate.ts';
+import { slideLeft } from './slide-left.ts';
 import type { PackLayout, PackProblem, PackProgress, PackSettings } from './types.ts';
 
 /** The part of the run that looks for new arrangements; the rest presses the best one together. */
@@ -96,7 +97,9 @@ function rightEdge({ board, field }: Bench): number {
   return edge;
 }
 
+/** Keeps a valid layout if it is the shortest so far, pushed together once more. */
 function keep(bench: Bench): void {
+  slideLeft(bench.board, bench.field);
   const length = rightEdge(bench);
   if (length >= bench.bestLength) return;
   bench.best = snapshotOf(bench.field);

@@ -118,6 +118,6 @@ function raiseWeights(field: Field, n: number): void {
     const l = loss[k] as number;
     const w = weight[k] as number;
     if (l > 0) weight[k] = w < HEAVIEST ? w * (1.2 + (0.8 * l) / worst) : w;
-    else if (w > 1) weight[k] = w * 0.95 > 1 ? w * 0.95 : 1;
+    else if (w > 1) weight[k] = Math.max(w * 0.95, 1);
   }
 }
