@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { dressOf, type Wish } from '../../../tests/dress-of.ts';
+import { pathLength } from '../geometry/index.ts';
 import { sketchDress } from './index.ts';
 
 /** Changes of the maker's after which a piece has no longer the edges that it was made with. */
@@ -32,4 +33,13 @@ test.each([
   const opened = dressOf({ steps: [...collar, ['mirror-piece', { piece: 'collar' }]] });
   for (const side of ['front', 'back'] as const)
     expect(sketchDress(opened, side)).toEqual(sketchDress(dressOf({ steps: collar }), side));
+});
+
+test('a back that a tuck has widened over the centre is drawn without a cord of no length', () => {
+  const tuck: NonNullable<Wish['steps']>[number] = [
+    'add-tuck',
+    { piece: 'back', from: 'waist', fromShare: 0.41, to: 'neckline', depth: '21 mm' },
+  ];
+  const dress = dressOf({ steps: ['back-lacing', tuck] });
+  for (const { path } of sketchDress(dress, 'back').lines) expect(pathLength(path)).toBeGreaterThan(0);
 });

@@ -57,7 +57,8 @@ const markReach = (garment: Garment): number =>
 /** Laced crosswise: straight over at the first pair of loops, then over from each pair to the next. */
 function cord(loops: readonly Point[], reach: number): readonly SketchLine[] {
   const [first] = loops;
-  if (first === undefined) return [];
+  // Edges that a change of the maker's has brought over each other leave no way to lace.
+  if (first === undefined || reach === 0) return [];
   const over = { x: reach, y: first.y };
   return [
     opening(linePath({ x: -over.x, y: over.y }, over)),

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { dressOf, pieceNamed, type Wish } from '../../../tests/dress-of.ts';
 import {
+  angleBetween,
+  direction,
   distance,
   type Path,
   type Point,
@@ -103,6 +105,29 @@ describe('sketch of a flat collar', () => {
     const neck = edge(dressOf({ steps }), 'front', 'neckline');
     expect(strays(added(steps, flat, 'front'), neck)).toBeLessThan(0.5);
   });
+});
+
+describe('outer edge of a flat collar', () => {
+  /** Sharp turns of the line that reaches further out than the neck. */
+  const sharpTurns = (shape: string, standAway: string): number => {
+    const steps: Steps = [['neckline', { shape }]];
+    const collar: Steps[number] = ['flat-collar', { shape: 'pointed', standAway }];
+    const lines = added(steps, collar, 'front').filter(
+      ({ path }) => path.segments.length > 3 && pathBounds(path).maxX > 60,
+    );
+    expect(lines.length).toBe(1);
+    return lines
+      .flatMap(({ path }) => path.segments.filter(({ from, to }) => distance(from, to) > 0.01))
+      .map(({ from, to }) => direction(from, to))
+      .filter((way, i, all) => angleBetween(all[i - 1] ?? way, way) > Math.PI / 4).length;
+  };
+
+  it.each(['sweetheart', 'square', 'v', 'round'])(
+    'has no other corners on a %s neck when it stands',
+    (neck) => {
+      expect(sharpTurns(neck, '30 mm')).toBe(sharpTurns(neck, '0 mm'));
+    },
+  );
 });
 
 describe('sketch of a neck frill', () => {

@@ -79,8 +79,12 @@ export function sketchCollar(garment: Garment, side: SketchSide): LaidOn {
   const outer = outerEdge(collar, alongDress(collar.neck, front, halves.front + halves.back));
   const neck = side === 'front' ? front : back;
   const fromFront = (own: number): number => (side === 'front' ? own : halves.front + halves.back - own);
-  const place = ({ at, along, away }: BesideNeck): Point =>
-    beside(neck, fromFront(at), side === 'front' ? along : -along, away - 2 * rise(at));
+  const place = ({ at, along, away }: BesideNeck): Point => {
+    // Drawn in straight toward its place on the neck, so that it stays in order with its neighbours round a corner.
+    const off = Math.hypot(along, away);
+    const near = off === 0 ? 0 : (off - 2 * rise(at)) / off;
+    return beside(neck, fromFront(at), (side === 'front' ? along : -along) * near, away * near);
+  };
   const fold = linePoints(placesOf(neck).map((own) => beside(neck, own, 0, -rise(fromFront(own)))));
   const edgeLine = linePoints(partOf(outer, side, halves.front).map(place));
   if (fold === null || edgeLine === null) return NOTHING_ON;
