@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { correction, formatsOf, sideOf, squareWith, withFurther, withMain } from './edit-paper.ts';
+import { correction, formatsOf, heightsIn, sideOf, squareWith, withFurther, withMain } from './edit-paper.ts';
 
 describe('formats of the pattern', () => {
   it('another one to print on takes the place of the first, further ones stay', () => {
@@ -40,4 +40,9 @@ describe('the measured square', () => {
     expect(correction(98)).toBe(102);
     expect(correction(null)).toBe(100);
   });
+});
+
+it('heights are parted at commas, and an unfinished one is left out', () => {
+  expect(heightsIn('80 cm, 92 cm; 36 1/2 in, ')).toEqual(['80 cm', '92 cm', '36 1/2 in']);
+  expect(heightsIn(' ')).toEqual([]);
 });

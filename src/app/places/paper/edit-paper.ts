@@ -72,3 +72,14 @@ export const sideOff = (mm: number | null): number => (mm === null ? 0 : rounded
 
 /** To a tenth, as fine as a ruler is read. */
 const rounded = (n: number): number => Math.round(n * 10) / 10;
+
+/** As many as an order takes. */
+const MOST_SIZES = 12;
+
+/** Heights as she writes them, one after another; each is read later, in the units of the order. */
+export const heightsIn = (text: string): string[] =>
+  text
+    .split(/[,;]/)
+    .map((height) => height.trim())
+    .filter((height) => height !== '')
+    .slice(0, MOST_SIZES);

@@ -17,7 +17,9 @@ export function MakePaper({ paper, main }: { readonly paper: PaperKind; readonly
   const { making, make, stop } = useMaking();
   const [asking, setAsking] = useState(false);
   const whole = paper.path === EVERYTHING;
-  const barred = useBarred(whole ? 'party' : of);
+  const known = useBarred(whole ? 'party' : of);
+  const refused = making.kind === 'refused' && making.refusal.code === 'stops' ? making.refusal.names : [];
+  const barred = known.length > 0 ? known : refused;
   const pages = paper.path.endsWith('.pdf');
   const begin = (evenSo: boolean): void => make(grounds, { of, path: paper.path, evenSo });
   const told = (key: WordKey, values: WordValues = {}): string => say(key, values, units);
@@ -49,7 +51,7 @@ export function MakePaper({ paper, main }: { readonly paper: PaperKind; readonly
         </Button>
       </div>
       {making.kind === 'stopped' && <p role="status">{told('page.paper.stopped')}</p>}
-      {making.kind === 'refused' && <Refused refusal={making.refusal} />}
+      {making.kind === 'refused' && refused.length === 0 && <Refused refusal={making.refusal} />}
       {making.kind === 'made' && making.grounds.file === grounds.file && <Made paper={making.paper} />}
       <Confirm
         open={asking}

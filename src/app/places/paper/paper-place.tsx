@@ -6,6 +6,7 @@ import { EVERYTHING } from '../../work/paper-wish.ts';
 import { changeDesk, useDesk } from './desk.ts';
 import { MakePaper } from './make-paper.tsx';
 import { PaperList } from './paper-list.tsx';
+import { RunOfSizes } from './run-of-sizes.tsx';
 import { TrueSize } from './true-size.tsx';
 import { usePaperGrounds, usePaperLook } from './use-paper-look.ts';
 import { YourPaper } from './your-paper.tsx';
@@ -38,6 +39,7 @@ export function PaperPlace(): ReactNode {
         />
       )}
       <ChosenPaper />
+      {forWhom === 'party' && <RunOfSizes />}
       <YourPaper />
       <TrueSize />
       <Everything />

@@ -1,5 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
+import { say } from '../../../engine/words/index.ts';
 import { download } from '../../device/download.ts';
+import { toast } from '../../parts/toast.tsx';
 import { makePaper, stopPaper } from '../../work/paper.ts';
 import type { MadePaper, PaperGrounds, PaperStep, PaperWish } from '../../work/paper-wish.ts';
 import type { Desk } from './desk.ts';
@@ -19,14 +21,21 @@ export interface Maker {
   readonly stop: () => void;
 }
 
-/** Makes a paper in the worker and saves it. What is under way ends when its place is left. */
+/**
+ * Makes a paper in the worker and saves it. What is under way is broken off when another paper is chosen or the place
+ * is left, and she is told.
+ */
 export function useMaking(): Maker {
   const [making, setMaking] = useState<Making>({ kind: 'idle' });
   const there = useRef(true);
+  const busy = useRef(false);
   useEffect(() => {
     there.current = true;
     return () => {
       there.current = false;
+      if (!busy.current) return;
+      stopPaper();
+      toast(say('page.paper.stopped', {}, 'in'));
     };
   }, []);
   const show = (next: Making): void => {
@@ -34,6 +43,7 @@ export function useMaking(): Maker {
   };
   const make = async (grounds: PaperGrounds, wish: PaperWish): Promise<void> => {
     show({ kind: 'making', step: null });
+    busy.current = true;
     const end = await makePaper(grounds, wish, (step) =>
       setMaking((now) => (now.kind === 'making' ? { kind: 'making', step } : now)),
     );

@@ -75,7 +75,7 @@ export const pagePaper = {
     'A piece that is a plain rectangle can be told by a small drawing with its measures. That saves paper.',
   'page.paper.sizes': 'Heights for a run of sizes',
   'page.paper.sizes.about':
-    'Write heights with commas between, as 80 cm, 92 cm, 104 cm. The dress is drawn for average children of these heights.',
+    'Write heights with commas between, as “80 cm, 92 cm”. The dress of the order is drawn for average children of these heights, all sizes on one sheet.',
 
   'page.paper.true': 'At true size',
   'page.paper.true.print': 'Print at 100 %, without fitting to the page.',
