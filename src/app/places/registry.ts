@@ -50,6 +50,13 @@ export const PLACES: readonly Place[] = [
     table: 'drawing',
   },
   {
+    id: 'fit',
+    path: 'fit',
+    word: 'page.place.fit',
+    panel: lazy(async () => ({ default: (await import('./fit/fit-place.tsx')).FitPlace })),
+    table: 'drawing',
+  },
+  {
     id: 'paper',
     path: 'paper',
     word: 'page.place.paper',

@@ -1,4 +1,5 @@
 export { DraftingTable } from './drafting-table.tsx';
+export { edgeTitle, pieceTitle } from './edge-title.ts';
 export type { Governed } from './governed-places.ts';
 export { draggableParams, type ParamNow, type ParamRef, paramKey, paramNow, type Wish } from './param-now.ts';
 export {

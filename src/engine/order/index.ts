@@ -1,12 +1,15 @@
 export { changeUnits } from './change-units.ts';
 export {
+  type ChildDrawing,
   type ChildReport,
   checkChild,
   checkOrder,
   countOf,
+  drawChild,
   LEVELS,
   mustNotBeCut,
   type OrderReport,
+  reportOnDrawing,
 } from './check-order.ts';
 export type { PackDocument } from './child-papers.ts';
 export { sizeText } from './cut-dress.ts';
@@ -17,6 +20,7 @@ export { type GrowthReport, growthReport } from './growth-report.ts';
 export { type GrowthSection, growthSections } from './growth-words.ts';
 export { type KeptOrder, readKeptOrder } from './kept-order.ts';
 export { LARGEST_ORDER } from './largest-order.ts';
+export { clothsToBuy } from './lay-cloths.ts';
 export { libraryPages } from './library-pages.ts';
 export {
   childPack,
@@ -42,4 +46,4 @@ export {
   type PaperBlockFile,
   type StepFile,
 } from './schema.ts';
-export { dressWish, type Finding } from './work-child.ts';
+export { dressWish, exactDress, type Finding } from './work-child.ts';

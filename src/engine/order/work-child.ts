@@ -46,8 +46,29 @@ export type ChildResult =
   | { readonly ok: true; readonly dress: ChildDress }
   | { readonly ok: false; readonly problems: readonly OrderProblem[] };
 
+/** A dress drawn exactly, not yet checked: all that is needed to show it. */
+export interface DrawnDress {
+  readonly child: OrderChild;
+  readonly body: Body;
+  readonly garment: Garment;
+  readonly draft: readonly DraftPart[];
+  /** What is worth a second look about her measurements, and changes that her dress does without. */
+  readonly doubts: readonly Finding[];
+  readonly skipped: number;
+}
+
+type DrawnResult =
+  | { readonly ok: true; readonly drawn: DrawnDress }
+  | { readonly ok: false; readonly problems: readonly OrderProblem[] };
+
 /** The way of one child: her body, her dress, the checks. Refuses measures and designs that can't be. */
 export function workChild(order: Order, child: OrderChild): ChildResult {
+  const result = drawnDress(order, child);
+  return result.ok ? { ok: true, dress: checkedDress(order, result.drawn) } : result;
+}
+
+/** Her body and her dress. Refuses measures and designs that can't be. */
+export function drawnDress(order: Order, child: OrderChild): DrawnResult {
   const completed = completeBody(child.body);
   if (!completed.ok) {
     const stops = completed.problems.filter(({ level }) => level === 'stop');
@@ -55,42 +76,53 @@ export function workChild(order: Order, child: OrderChild): ChildResult {
   }
   const { body } = completed;
   const exact = drawDress(order, child, body, null);
-  if (!exact.ok)
-    return {
-      ok: false,
-      problems: exact.problems.map((problem) => dressProblem(child, problem, order.units)),
-    };
+  if (!exact.ok) {
+    const problems = exact.problems.map((problem) => dressProblem(child, problem, order.units));
+    return { ok: false, problems };
+  }
+  const doubts = [
+    ...completed.warnings.map((problem) => ({
+      code: problem.code,
+      level: problem.level,
+      say: problemSaying(problem, child.name),
+      todo: null,
+    })),
+    ...growthFindings(child),
+    ...exact.skipped.map((change) => skippedFinding(child, change)),
+  ];
+  const { garment, draft } = exact;
+  return { ok: true, drawn: { child, body, garment, draft, doubts, skipped: exact.skipped.length } };
+}
+
+/** The same dress checked, and drawn and checked once more as a hand with the maker's ruler draws it. */
+export function checkedDress(order: Order, drawn: DrawnDress): ChildDress {
+  const { child, body, garment, draft, doubts } = drawn;
+  const checks = checkGarment(checkInput(order, body, garment));
   const ruled = drawDress(order, child, body, order.ruler);
-  return {
-    ok: true,
-    dress: {
-      child,
-      body,
-      garment: exact.garment,
-      draft: exact.draft,
-      checks: checkGarment(checkInput(order, body, exact.garment)),
-      doubts: [
-        ...completed.warnings.map((problem) => ({
-          code: problem.code,
-          level: problem.level,
-          say: problemSaying(problem, child.name),
-          todo: null,
-        })),
-        ...growthFindings(child),
-        ...exact.skipped.map((change) => skippedFinding(child, change)),
-      ],
-      byHand:
-        ruled.ok && ruled.skipped.length === exact.skipped.length
-          ? {
-              garment: ruled.garment,
-              draft: ruled.draft,
-              checks: checkGarment(checkInput(order, body, ruled.garment)).filter(({ code }) =>
-                FITS_TOGETHER.includes(code),
-              ),
-            }
-          : null,
-    },
-  };
+  const byHand =
+    ruled.ok && ruled.skipped.length === drawn.skipped
+      ? {
+          garment: ruled.garment,
+          draft: ruled.draft,
+          checks: checkGarment(checkInput(order, body, ruled.garment)).filter(({ code }) =>
+            FITS_TOGETHER.includes(code),
+          ),
+        }
+      : null;
+  return { child, body, garment, draft, checks, doubts, byHand };
+}
+
+export type ExactResult =
+  | { readonly ok: true; readonly dress: Omit<ChildDress, 'byHand'>; readonly skipped: number }
+  | { readonly ok: false; readonly problems: readonly OrderProblem[] };
+
+/** Drawn and checked without the draft by hand: all that is needed to know whether a change would help. */
+export function exactDress(order: Order, child: OrderChild): ExactResult {
+  const result = drawnDress(order, child);
+  if (!result.ok) return result;
+  const { body, garment, draft, doubts, skipped } = result.drawn;
+  const checks = checkGarment(checkInput(order, body, garment));
+  return { ok: true, dress: { child, body, garment, draft, checks, doubts }, skipped };
 }
 
 /**

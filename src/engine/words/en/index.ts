@@ -15,6 +15,7 @@ import { pageOrder } from './page-order.ts';
 import { pagePaper } from './page-paper.ts';
 import { pageTable } from './page-table.ts';
 import { paper } from './paper.ts';
+import { paperLay } from './paper-lay.ts';
 import { skirtChecks } from './skirt-checks.ts';
 import { store } from './store.ts';
 import { trimChecks } from './trim-checks.ts';
@@ -32,6 +33,7 @@ export const en = {
   ...pageFit,
   ...pageOrder,
   ...paper,
+  ...paperLay,
   ...pagePaper,
   ...pageTable,
   ...order,
