@@ -8,6 +8,7 @@ import { sketchBindings, sketchNeckFrill, sketchRuffles } from './sketch-frill.t
 import { sketchSkirt, sketchSkirtRuffles } from './sketch-skirt.ts';
 import { sketchSleeve, sketchSleeveRuffles } from './sketch-sleeve.ts';
 import { sketchTrims } from './sketch-trim.ts';
+import { uncut } from './sketch-uncut.ts';
 
 export type { Sketch, SketchLine, SketchSide, SketchStroke } from './sketch.ts';
 
@@ -16,9 +17,10 @@ export type { Sketch, SketchLine, SketchSide, SketchStroke } from './sketch.ts';
  * Bodice pieces lie as drafted; sleeves and skirts, which are not flat on a body, are laid out by stated rules. What
  * is sewn on lies at its seam, and hides what is under it.
  */
-export function sketchDress(garment: Garment, side: SketchSide): Sketch {
+export function sketchDress(designed: Garment, side: SketchSide): Sketch {
+  const { garment, cuts } = uncut(designed);
   const dress = [
-    ...sketchSkirt(garment, side),
+    ...sketchSkirt(garment, side, cuts),
     ...hiddenUnder(sketchSleeve(garment, side), bodiceCovers(garment, side)),
     ...sketchBodice(garment, side),
     ...sketchBindings(garment, side),

@@ -43,3 +43,46 @@ test('a back that a tuck has widened over the centre is drawn without a cord of 
   const dress = dressOf({ steps: ['back-lacing', tuck] });
   for (const { path } of sketchDress(dress, 'back').lines) expect(pathLength(path)).toBeGreaterThan(0);
 });
+
+/** What the lines of one drawing have that the other has not. */
+const more = (steps: NonNullable<Wish['steps']>, than: NonNullable<Wish['steps']>): readonly string[] => {
+  const lines = (all: NonNullable<Wish['steps']>) =>
+    sketchDress(dressOf({ steps: all }), 'front').lines.map(
+      ({ stroke, path }) => `${stroke} ${pathLength(path).toFixed(1)}`,
+    );
+  const before = lines(than);
+  return lines(steps).filter((line) => !before.includes(line));
+};
+
+test.each([
+  ['collar', 'flat-collar', 'outer', 'neck'],
+  ['sleeve', 'set-in-sleeve', 'underarm-front', 'underarm-back'],
+  ['belt', 'belt', 'left', 'right'],
+  ['strap', 'shoulder-straps', 'left', 'right'],
+])('a %s that is cut in two keeps its shape', (piece, step, from, to) => {
+  const cut: NonNullable<Wish['steps']> = [step, ['split-along', { piece, from, to }]];
+  expect(more(cut, [step])).toEqual([]);
+  expect(more([step], cut)).toEqual([]);
+});
+
+test.each([
+  ['waist', 'hem'],
+  ['side', 'centre'],
+  ['centre', 'hem'],
+])('a skirt that is cut from %s to %s keeps its shape and shows the seam', (from, to) => {
+  const skirt: NonNullable<Wish['steps']> = ['a-line-skirt'];
+  const cut: NonNullable<Wish['steps']> = [...skirt, ['split-along', { piece: 'skirt-front', from, to }]];
+  expect(more(skirt, cut)).toEqual([]);
+  const shown = more(cut, skirt);
+  expect(shown.length).toBe(2);
+  for (const line of shown) expect(line).toMatch(/^seam \d{2,3}\./);
+});
+
+test('a part that is cut once more comes together as well', () => {
+  const twice: NonNullable<Wish['steps']> = [
+    'set-in-sleeve',
+    ['split-along', { piece: 'sleeve', from: 'underarm-front', to: 'underarm-back' }],
+    ['split-along', { piece: 'sleeve', from: 'own-line', to: 'sleeve-edge' }, 'again'],
+  ];
+  expect(more(twice, ['set-in-sleeve'])).toEqual([]);
+});

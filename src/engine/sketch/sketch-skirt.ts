@@ -7,23 +7,29 @@ import {
   pathMirrorX,
   pathReverse,
 } from '../geometry/index.ts';
-import type { Garment } from '../piece/index.ts';
+import type { Garment, PieceId } from '../piece/index.ts';
 import type { SketchLine, SketchSide } from './sketch.ts';
 import { bodiceOf, bothHalves } from './sketch-bodice.ts';
 import { bothOn, hiddenUnder, type LaidOn } from './sketch-cover.ts';
 import { closedShape, through } from './sketch-path.ts';
+import { skirtCuts } from './sketch-skirt-cuts.ts';
 import { skirtSeams } from './sketch-skirt-seams.ts';
 import { type SkirtLayer, skirtLayers, tucksOf, waistOf } from './sketch-skirt-shape.ts';
 import { ruffleOn } from './sketch-strip.ts';
 
-/** Every layer of the skirt of one side, from the waist down, tier after tier. */
-export function sketchSkirt(garment: Garment, side: SketchSide): readonly SketchLine[] {
+/** Every layer of the skirt of one side, from the waist down, tier after tier; `cuts` are the maker's own. */
+export function sketchSkirt(
+  garment: Garment,
+  side: SketchSide,
+  cuts: ReadonlyMap<PieceId, readonly Path[]>,
+): readonly SketchLine[] {
   const layers = skirtLayers(garment, side);
   const lines = layers.flatMap((layer) => [
     ...(layer.piece.cloth === 'net' ? [netShape(layer)] : silhouette(layer)),
     ...folds(layer),
     ...tucks(layer),
     ...skirtSeams(garment, side, layer),
+    ...skirtCuts(layer, cuts.get(layer.piece.id) ?? []),
   ]);
   return side === 'front'
     ? [...lines, ...hemBehind(garment, layers)]
