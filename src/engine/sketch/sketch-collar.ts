@@ -50,7 +50,7 @@ interface Collar {
   readonly back: Edge | undefined;
 }
 
-/** The collar that is sewn round the neck; null where there is none, or where the maker has cut it into parts. */
+/** The collar that is sewn round the neck; null where there is none, or where it is in parts that no longer fit. */
 function halfCollar(garment: Garment): Collar | null {
   const uses = garment.seams.filter(({ name }) => name === 'collar').flatMap(({ b }) => b);
   const piece = garment.pieces.find(({ id }) => uses.every((use) => use.piece === id));
