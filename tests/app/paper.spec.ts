@@ -136,12 +136,27 @@ test('long work can be broken off, and begun again', async ({ page }) => {
   await page.getByRole('button', { name: 'Break off' }).click();
   await expect(page.getByText('Broken off. Nothing was made.')).toBeVisible();
   await expect(page.getByRole('progressbar')).toHaveCount(0);
+  // What she broke off herself is not told once more when she leaves.
+  await goTo(page, 'Measures');
+  await expect(page.getByRole('heading', { name: 'Measures of Amina' })).toBeVisible();
+  expect(await page.locator('.toast', { hasText: 'Broken off' }).count()).toBe(0);
+  await goTo(page, 'Paper');
   const { file, bytes } = await saved(page, 'Make the whole pack');
   expect(file.suggestedFilename()).toBe('Flower girls for a garden wedding.zip');
   const files = Object.keys(unzipped(bytes));
   for (const path of ['README.txt', 'cut-list.pdf', 'Tọ́lá/pattern-A4.pdf', 'Noor/checks.pdf']) {
     expect(files).toContain(path);
   }
+});
+
+test('work that is left is broken off and told, and the page goes on', async ({ page }) => {
+  await openPaper(page);
+  await page.getByRole('button', { name: 'Make the whole pack' }).click();
+  await expect(page.getByRole('progressbar')).toBeVisible();
+  await goTo(page, 'Measures');
+  await expect(page.locator('.toast', { hasText: 'Broken off' })).toBeVisible();
+  await goTo(page, 'Paper');
+  await expect(paperRow(page, 'Pattern at true size, A4')).toBeVisible({ timeout: 30_000 });
 });
 
 test('what must not be cut is said first, and marked when it is printed all the same', async ({ page }) => {

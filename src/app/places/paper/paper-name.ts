@@ -7,6 +7,7 @@ const NAMES: Readonly<Record<string, WordKey>> = {
   'checks.pdf': 'page.paper.what.checks',
   'growth.pdf': 'page.paper.what.growth',
   'cut-list.pdf': 'page.paper.what.cut-list',
+  'lay.pdf': 'page.paper.what.lay',
   'all-sizes.pdf': 'page.paper.what.sizes',
   'pieces/': 'page.paper.what.pieces',
 };

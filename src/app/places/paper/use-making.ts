@@ -47,6 +47,7 @@ export function useMaking(): Maker {
     const end = await makePaper(grounds, wish, (step) =>
       setMaking((now) => (now.kind === 'making' ? { kind: 'making', step } : now)),
     );
+    busy.current = false;
     if (!end.ok)
       return show(end.code === 'stopped' ? { kind: 'stopped' } : { kind: 'refused', refusal: end });
     if (!end.value.ok) return show({ kind: 'refused', refusal: end.value });

@@ -17,6 +17,7 @@ export const pagePaper = {
   'page.paper.what.checks': 'Checks and measures',
   'page.paper.what.growth': 'Growth to the day',
   'page.paper.what.cut-list': 'What to cut, and cloth',
+  'page.paper.what.lay': 'How it lies on the cloth',
   'page.paper.what.sizes': 'All sizes, one inside the other',
   'page.paper.what.pieces': 'Every piece in a drawing (SVG)',
   'page.paper.page': '1 page',
