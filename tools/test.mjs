@@ -5,8 +5,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { installPackages, ROOT, run } from './setup.mjs';
 
-/** Programs of the system that judge our PDFs a second time. */
-const JUDGES = { pdftoppm: 'poppler-utils', pdfinfo: 'poppler-utils', qpdf: 'qpdf' };
+/** Programs of the system that judge our PDFs a second time, and the browser in which the page is tried. */
+const JUDGES = { pdftoppm: 'poppler-utils', pdfinfo: 'poppler-utils', qpdf: 'qpdf', chromium: 'chromium' };
 
 installPackages();
 bringJudges();
@@ -21,7 +21,12 @@ for (const [what, command, args] of checks) {
   run('npx', ['--no-install', command, ...args]);
 }
 console.log('\n== tests');
-process.exit(runTests());
+const engine = runTests();
+console.log('\n== the page in a browser');
+const page = runBrowserTests();
+const sum = (key) => engine[key] + page[key];
+console.log(`\n${sum('passed')} passed, ${sum('failed')} failed, ${sum('skipped')} skipped`);
+process.exit(engine.status || page.status);
 
 /** Installs the judges where this system lets us; says what is missing where it does not. */
 function bringJudges() {
@@ -51,24 +56,54 @@ function isThere(program) {
   );
 }
 
-/** Runs vitest and closes with one plain line, so that a machine can read how many tests ran. */
+/** Runs vitest; gives the counts of its report. */
 function runTests() {
-  const folder = mkdtempSync(join(tmpdir(), 'frockwright-test-'));
-  const report = join(folder, 'report.json');
-  const args = [
-    '--no-install',
-    'vitest',
-    'run',
-    '--reporter=default',
-    '--reporter=json',
-    `--outputFile.json=${report}`,
-  ];
-  const done = spawnSync('npx', args, { cwd: ROOT, stdio: 'inherit', shell: process.platform === 'win32' });
-  try {
+  return withReport((report) => {
+    const args = ['vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
+    const status = runHere(args);
     const { numPassedTests, numFailedTests, numPendingTests } = JSON.parse(readFileSync(report, 'utf8'));
-    console.log(`\n${numPassedTests} passed, ${numFailedTests} failed, ${numPendingTests} skipped`);
+    return { status, passed: numPassedTests, failed: numFailedTests, skipped: numPendingTests };
+  });
+}
+
+/** Builds the page and tries it in the system's Chromium; without one all of it counts as skipped. */
+function runBrowserTests() {
+  if (!isThere('chromium') && process.env.CHROMIUM === undefined) {
+    if (process.env.FROCKWRIGHT_REQUIRE_JUDGES) {
+      console.log('There is no Chromium to try the page in.');
+      return { status: 1, passed: 0, failed: 1, skipped: 0 };
+    }
+    return { status: 0, passed: 0, failed: 0, skipped: 1 };
+  }
+  return withReport((report) => {
+    const status = runHere(['playwright', 'test', '--reporter=list,json'], {
+      PLAYWRIGHT_JSON_OUTPUT_NAME: report,
+    });
+    const { stats } = JSON.parse(readFileSync(report, 'utf8'));
+    return {
+      status,
+      passed: stats.expected + stats.flaky,
+      failed: stats.unexpected,
+      skipped: stats.skipped,
+    };
+  });
+}
+
+function withReport(work) {
+  const folder = mkdtempSync(join(tmpdir(), 'frockwright-test-'));
+  try {
+    return work(join(folder, 'report.json'));
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
+}
+
+function runHere(args, env = {}) {
+  const done = spawnSync('npx', ['--no-install', ...args], {
+    cwd: ROOT,
+    stdio: 'inherit',
+    env: { ...process.env, ...env },
+    shell: process.platform === 'win32',
+  });
   return done.status ?? 1;
 }
