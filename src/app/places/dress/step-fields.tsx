@@ -44,6 +44,7 @@ export function StepFields(props: StepFieldsProps): ReactNode {
   const { live, onFocus } = useLiveParam(listed, scope);
   const skipped = useSkipped(listed);
   return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: it only follows which of its fields has the focus.
     <div className="step-inside" onFocus={onFocus}>
       <p className="small quiet">{tell({ key: `${listed.step}.about`, values: {} })}</p>
       {listed.instead !== null && (

@@ -64,7 +64,7 @@ export function isMeant({ words: { title = '', about = '' } }: DesignStep, typed
   const [name, line] = [title.toLowerCase(), about.toLowerCase()];
   return typed
     .toLowerCase()
-    .split(/\s+/)
+    .split(/[\s-]+/)
     .filter((word) => word !== '')
     .every((word) => name.split(/[\s-]+/).some((part) => part.startsWith(word)) || line.includes(word));
 }

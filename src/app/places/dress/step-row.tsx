@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import { Switch as AriaSwitch } from 'react-aria-components';
 import { say } from '../../../engine/words/index.ts';
 import { useTell } from '../../session/use-session.ts';
@@ -25,10 +25,14 @@ export function StepRow({
   const title = tell(titleOf(listed));
   const problem = useSentenceAt(pathOfStep(listed));
   const id = `step-${keyText(listed).replaceAll(' ', '-')}`;
+  const row = useRef<HTMLLIElement>(null);
+  useEffect(() => {
+    if (open) row.current?.scrollIntoView({ block: 'start' });
+  }, [open]);
   // A step that only this child wears is not kept switched off: it is taken out.
   const canSwitch = scope === 'party' || listed.layers.some(({ from }) => from !== 'child');
   return (
-    <li className={open ? 'step step-open' : 'step'} data-step={keyText(listed)}>
+    <li ref={row} className={open ? 'step step-open' : 'step'} data-step={keyText(listed)}>
       <div className="step-head">
         <button
           type="button"
