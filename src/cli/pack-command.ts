@@ -2,6 +2,7 @@ import { join, parse, resolve } from 'node:path';
 import { tell } from '../engine/design/index.ts';
 import { formatSellingLength } from '../engine/lay/index.ts';
 import {
+  clothsToBuy,
   makePack,
   mustNotBeCut,
   type Order,
@@ -118,10 +119,10 @@ function sayDone(
   json: boolean,
 ): void {
   const { units } = order;
-  const buy = cloths.lists.map(({ cloth, lay }) => ({
+  const buy = clothsToBuy(cloths).map(({ cloth, length }) => ({
     cloth: cloth.name,
-    buy: formatSellingLength(lay.lengthToBuy, cloth.unit),
-    mm: Math.round(lay.lengthToBuy),
+    buy: formatSellingLength(length, cloth.unit),
+    mm: Math.round(length),
   }));
   if (json) {
     const children = report.children.map((child) => reportData(child, units));
@@ -132,7 +133,7 @@ function sayDone(
   for (const { sentence } of warnings) io.err(`${sentence}\n`);
   for (const child of report.children) io.out(`${findingLines(child, units, false).join('\n')}\n\n`);
   for (const { cloth, buy: length } of buy) io.out(`${say('cli.pack.buy', { cloth, length }, units)}\n`);
-  for (const { code, values } of cloths.problems) io.err(`${tell({ key: code, values }, units)}\n`);
+  for (const problem of cloths.problems) io.err(`${tell(problem, units)}\n`);
   const barred = report.children.filter(mustNotBeCut).map(({ name }) => name);
   if (barred.length > 0) io.err(`${say('cli.check.stop', { names: barred.join(', ') }, units)}\n`);
   io.out(`${say('cli.pack.done', { count: documents.length, folder }, units)}\n`);

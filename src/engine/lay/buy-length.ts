@@ -1,6 +1,6 @@
 import type { Saying } from '../words/index.ts';
-import type { LayCloth } from './cloth-rules.ts';
-import { lengthToBuy } from './row-layout.ts';
+import type { Cloth, LayCloth } from './cloth-rules.ts';
+import { roundUpToUnit } from './selling-unit.ts';
 
 /** What to ask for in the shop, and what was added to the lay, mm. */
 export interface LengthToBuy {
@@ -20,4 +20,11 @@ export function layLengthToBuy(length: number, cloth: LayCloth): LengthToBuy {
   if (cloth.extra > 0) notes.push({ key: 'lay.note.slipped', values: { percent: 100 * cloth.extra } });
   if (repeat > 0) notes.push({ key: 'lay.note.repeat', values: { repeat: { mm: repeat } } });
   return { bought: lengthToBuy(length * (1 + cloth.extra) + repeat, cloth), notes };
+}
+
+/** What to buy so that `length` mm are left after shrinking: L / (1 - s), rounded up to the shop's unit. */
+export function lengthToBuy(length: number, { shrinkage, unit }: Pick<Cloth, 'shrinkage' | 'unit'>): number {
+  if (!(shrinkage >= 0 && shrinkage < 1))
+    throw new Error(`Cloth cannot shrink by ${shrinkage} of its length.`);
+  return roundUpToUnit(length / (1 - shrinkage), unit);
 }

@@ -146,9 +146,9 @@ describe('a leftover of odd outline', () => {
       const corners = variants[0]?.outline;
       return fixed === undefined || corners === undefined ? [] : [placedRing(corners, fixed)];
     });
-    // On the strip the cloth begins 3 mm (half the gap) along and 3.4 mm (and the tolerance) across.
-    const cloth = triangle.map(({ x, y }) => ({ x: x - 20 + 3, y: y - 30 + 3.4 }));
-    const box = rectangle(3, 3.4, 903, 703.4).map((p) => ({ ...p }));
+    // On the strip the cloth begins 3 mm (half the gap) along and 3.9 mm (and the tolerance) across.
+    const cloth = triangle.map(({ x, y }) => ({ x: x - 20 + 3, y: y - 30 + 3.9 }));
+    const box = rectangle(3, 3.9, 903, 703.9).map((p) => ({ ...p }));
     const area = (paths: PathsD): number => Math.abs(Clipper.areaPathsD(paths));
     expect(area(Clipper.intersectD(rings, [cloth], FillRule.NonZero, 4))).toBeLessThan(1);
     const free = Clipper.differenceD([box], [...rings, cloth], FillRule.NonZero, 4);

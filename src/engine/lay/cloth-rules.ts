@@ -1,8 +1,19 @@
 import type { CutPiece } from '../cut/index.ts';
 import type { Point } from '../geometry/index.ts';
 import type { EdgeName } from '../piece/index.ts';
-import type { Cloth } from './row-layout.ts';
+import type { SellingUnit } from './selling-unit.ts';
 import type { TurnDegrees } from './turns.ts';
+
+/** A cloth as it is bought. */
+export interface Cloth {
+  /** 'ivory satin' */
+  readonly name: string;
+  /** Without the selvedges, mm, as it is after shrinking. */
+  readonly usableWidth: number;
+  /** The part of its length that it loses when washed or steamed before cutting: 0.03 is 3 %. */
+  readonly shrinkage: number;
+  readonly unit: SellingUnit;
+}
 
 /**
  * A cloth with the rules by which it is laid. Places on it are given from the cut end (x) and from one selvedge (y),

@@ -13,7 +13,7 @@ import { largest, simplifyOutward } from './simplify-outward.ts';
  * The outline that is packed contains the cutting line and all within half the gap of it, and reaches at most this
  * much further, mm. Cloth is cut no finer (rulers for cloth: 2 to 5 mm, common practice, no source).
  */
-export const OUTLINE_TOLERANCE = 0.4;
+export const OUTLINE_TOLERANCE = 0.9;
 
 /** How far the chords of a curve lie inside it, and those of a round corner inside theirs, mm. */
 const FLATTENED = 0.02;
@@ -21,7 +21,7 @@ const ROUNDED = 0.05;
 /** For the grid of the polygon library, mm. */
 const GRID = 0.001;
 /** Corners stray by no more; the middle of a side may lie a little further out than its ends. */
-const SIMPLIFIED = 0.3;
+const SIMPLIFIED = 0.8;
 
 /** Below this nothing can be cut out, mm2. */
 const NO_AREA = 1;

@@ -1,7 +1,7 @@
 import { BLOCK_PARAMS } from '../block/index.ts';
 import { findStep } from '../design/index.ts';
 import { parseLength, type UnitSystem } from '../units/index.ts';
-import type { ChildFile, OrderFile, PaperBlockFile, StepFile } from './schema.ts';
+import type { ChildFile, ClothFile, OrderFile, PaperBlockFile, StepFile } from './schema.ts';
 
 type Length = string | number;
 
@@ -19,8 +19,7 @@ export function changeUnits(file: OrderFile, units: UnitSystem): OrderFile {
     units,
     cloths: file.cloths.map((cloth) => ({
       ...cloth,
-      width: kept(cloth.width),
-      ...(cloth.usableWidth === undefined ? {} : { usableWidth: kept(cloth.usableWidth) }),
+      ...changedCloth(cloth, kept),
     })),
     ...(file.dress === undefined ? {} : { dress: changedSteps(file.dress, kept) }),
     children: file.children.map((child) => changedChild(child, kept)),
@@ -50,6 +49,24 @@ function mapped<T extends object>(table: T, change: (value: NonNullable<T[keyof 
   return Object.fromEntries(
     Object.entries(table).map(([name, value]) => [name, value === undefined ? value : change(value)]),
   ) as T;
+}
+
+function changedCloth({ width, usableWidth, gap, repeat, flaws, atHand }: ClothFile, kept: Keep) {
+  return {
+    width: kept(width),
+    ...(usableWidth === undefined ? {} : { usableWidth: kept(usableWidth) }),
+    ...(gap === undefined ? {} : { gap: kept(gap) }),
+    ...(repeat === undefined ? {} : { repeat: mapped(repeat, kept) }),
+    ...(flaws === undefined ? {} : { flaws: flaws.map((flaw) => mapped(flaw, kept)) }),
+    ...(atHand === undefined
+      ? {}
+      : {
+          atHand: atHand.map(({ length, corners }) => ({
+            ...(length === undefined ? {} : { length: kept(length) }),
+            ...(corners === undefined ? {} : { corners: corners.map((corner) => mapped(corner, kept)) }),
+          })),
+        }),
+  };
 }
 
 function changedChild(child: ChildFile, kept: Keep): ChildFile {

@@ -2,17 +2,23 @@ import type { Level } from '../check/index.ts';
 import type { CutPiece } from '../cut/index.ts';
 import type { WordKey } from '../words/index.ts';
 import { cutDress } from './cut-dress.ts';
-import { type LaidCloths, layCloths } from './lay-cloths.ts';
+import { refusedByCloths } from './lay-cloths.ts';
 import type { Order, OrderChild } from './order.ts';
 import { fieldProblem, type OrderProblem } from './problem.ts';
-import { type ChildDress, type Finding, workChild } from './work-child.ts';
+import {
+  type ChildDress,
+  checkedDress,
+  type DrawnDress,
+  drawnDress,
+  type Finding,
+  workChild,
+} from './work-child.ts';
 
 /** All that is known of one child's dress before anything is put on paper. */
 export interface ChildReport {
   readonly name: string;
   readonly dress: ChildDress;
   readonly pieces: readonly CutPiece[];
-  readonly cloths: LaidCloths;
   /** What was found, from the worst down. */
   readonly findings: readonly Finding[];
 }
@@ -28,18 +34,47 @@ export function checkOrder(order: Order, day: string): OrderReport {
   const problems = results.flatMap((result) => (result.ok ? [] : result.problems));
   if (problems.length > 0) return { ok: false, problems: withoutUnitSlips(order, problems) };
   const dresses = results.flatMap((result) => (result.ok ? [result.dress] : []));
-  return { ok: true, children: dresses.map((dress) => reportOn(order, dress, order.madeOn ?? day)) };
+  const dayOnPieces = order.madeOn ?? day;
+  const reports = dresses.map((dress) => reportOn(order, dress, cutDress(order, dress, dayOnPieces)));
+  return { ok: true, children: reports };
+}
+
+/** All that is seen of one child's dress on a table, before it is known what fits. */
+export interface ChildDrawing {
+  readonly name: string;
+  readonly drawn: DrawnDress;
+  readonly pieces: readonly CutPiece[];
+}
+
+export type DrawingResult =
+  | { readonly ok: true; readonly drawing: ChildDrawing }
+  | { readonly ok: false; readonly problems: readonly OrderProblem[] };
+
+/**
+ * Draws and cuts the dress of one child of the order, for a page that follows every change of a number: half of the
+ * work, of which `reportOnDrawing` is the other. `day` is what to print where the order names none.
+ */
+export function drawChild(order: Order, child: OrderChild, day: string): DrawingResult {
+  const result = drawnDress(order, child);
+  if (!result.ok) return result;
+  const { drawn } = result;
+  const pieces = cutDress(order, drawn, order.madeOn ?? day);
+  return { ok: true, drawing: { name: child.name, drawn, pieces } };
+}
+
+/** Checks a drawn dress and lays it on its cloths; the report holds the same garment and pieces as the drawing. */
+export function reportOnDrawing(order: Order, { drawn, pieces }: ChildDrawing): ChildReport {
+  return reportOn(order, checkedDress(order, drawn), pieces);
 }
 
 export type ChildCheck =
   | { readonly ok: true; readonly report: ChildReport }
   | { readonly ok: false; readonly problems: readonly OrderProblem[] };
 
-/** Draws, checks and cuts the dress of one child of the order, for a page that follows every change of a number. */
+/** Draws, checks and cuts the dress of one child of the order. */
 export function checkChild(order: Order, child: OrderChild, day: string): ChildCheck {
-  const result = workChild(order, child);
-  if (!result.ok) return result;
-  return { ok: true, report: reportOn(order, result.dress, order.madeOn ?? day) };
+  const result = drawChild(order, child, day);
+  return result.ok ? { ok: true, report: reportOnDrawing(order, result.drawing) } : result;
 }
 
 /** Slips of the unit from this many on are one slip: the order says cm, and all of it is written in inches. */
@@ -57,18 +92,20 @@ function withoutUnitSlips(order: Order, problems: readonly OrderProblem[]): read
   return [slip, ...problems.filter(({ code }) => code !== meant)];
 }
 
-function reportOn(order: Order, dress: ChildDress, day: string): ChildReport {
-  const pieces = cutDress(order, dress, day);
-  const cloths = layCloths(order, pieces);
-  const tooWide = cloths.problems.map(
-    ({ code, values }): Finding => ({ code, level: 'stop', say: { key: code, values }, todo: null }),
+function reportOn(order: Order, dress: ChildDress, pieces: readonly CutPiece[]): ChildReport {
+  const refused = refusedByCloths(order, pieces).map(
+    ({ key, values, advice }): Finding => ({
+      code: key,
+      level: 'stop',
+      say: { key, values },
+      todo: advice[0] ?? null,
+    }),
   );
-  const findings = [...tooWide, ...dress.doubts, ...dress.checks];
+  const findings = [...refused, ...dress.doubts, ...dress.checks];
   return {
     name: dress.child.name,
     dress,
     pieces,
-    cloths,
     findings: LEVELS.flatMap((level) => findings.filter((finding) => finding.level === level)),
   };
 }

@@ -3,6 +3,7 @@ import {
   cutListPages,
   drawPiece,
   type Ink,
+  layPages,
   type Page,
   type Paper,
   pageSvg,
@@ -20,7 +21,7 @@ import { safeFileName } from './file-names.ts';
 import { growthPages } from './growth-pages.ts';
 import { growthOf } from './growth-report.ts';
 import { handPages } from './hand-pages.ts';
-import { layCloths } from './lay-cloths.ts';
+import type { LaidCloths } from './lay-cloths.ts';
 import type { Order } from './order.ts';
 import { formatName } from './read-paper.ts';
 import type { ReadmeFile } from './readme-text.ts';
@@ -65,7 +66,12 @@ export interface ChildPaper extends ReadmeFile {
 }
 
 /** All papers of one child, in `folder`. */
-export function childPapers(desk: Desk, report: ChildReport, folder: string): readonly ChildPaper[] {
+export function childPapers(
+  desk: Desk,
+  report: ChildReport,
+  cloths: LaidCloths,
+  folder: string,
+): readonly ChildPaper[] {
   const { order, day, paper, ink } = desk;
   const { name, pieces } = report;
   const title = (about: string): string => `${about}: ${name}`;
@@ -90,16 +96,13 @@ export function childPapers(desk: Desk, report: ChildReport, folder: string): re
   const hand = handPages(order, report.dress, pieces, paper, ink.measure, day);
   if (hand !== null) add('draw-by-hand.pdf', told('order.file.by-hand'), hand);
   add('checks.pdf', told('order.file.checks'), checkPages(report, paper, ink, day));
-  const { lists } = report.cloths;
   if (report.dress.child.growth !== null) {
     const grown = growthOf(report.dress.child, report.dress, null);
     add('growth.pdf', told('order.file.growth'), growthPages(report.dress.child, grown, paper, ink, day));
   }
-  add(
-    'cut-list.pdf',
-    told('order.file.cut-list'),
-    cutListPages({ title: name, date: day, cloths: lists, paper, ink }),
-  );
+  const lays = { title: name, date: day, cloths: cloths.lists, paper, ink };
+  add('cut-list.pdf', told('order.file.cut-list'), cutListPages(lays));
+  if (cloths.lists.length > 0) add('lay.pdf', told('order.file.lay'), layPages(lays));
   const drawn = pieceFiles(pieces, ink).map((file) => ({ ...file, path: `${folder}/pieces/${file.path}` }));
   return [...papers, { path: 'pieces/', about: told('order.file.pieces'), documents: drawn }];
 }
@@ -117,6 +120,5 @@ function pieceFiles(pieces: readonly CutPiece[], ink: Ink): readonly PackDocumen
 /** The report as it goes onto paper: where something must not be cut, every piece says so. */
 export function forPaper(report: ChildReport, order: Order): ChildReport {
   if (!mustNotBeCut(report)) return report;
-  const pieces = markedNotToCut(report.pieces, order.units);
-  return { ...report, pieces, cloths: layCloths(order, pieces) };
+  return { ...report, pieces: markedNotToCut(report.pieces, order.units) };
 }

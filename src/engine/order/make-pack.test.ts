@@ -40,9 +40,9 @@ describe('the pack of the example order', () => {
   it('has every paper for the party and for each child', () => {
     const paths = new Set(pack.documents.map(({ path }) => path));
     expect(paths.size).toBe(pack.documents.length);
-    for (const path of ['README.txt', 'checks.pdf', 'cut-list.pdf']) expect(paths).toContain(path);
+    for (const path of ['README.txt', 'checks.pdf', 'cut-list.pdf', 'lay.pdf']) expect(paths).toContain(path);
     for (const { name, pieces } of pack.report.children) {
-      for (const file of ['pattern-A4', 'pattern-A0', 'draw-by-hand', 'checks', 'cut-list']) {
+      for (const file of ['pattern-A4', 'pattern-A0', 'draw-by-hand', 'checks', 'cut-list', 'lay']) {
         expect(paths).toContain(`${name}/${file}.pdf`);
       }
       const drawn = [...paths].filter((path) => path.startsWith(`${name}/pieces/`));
@@ -120,13 +120,13 @@ describe('the pack of the example order', () => {
     expect(packOf(exampleOrder()).documents).toEqual(pack.documents);
   });
 
-  it('buys for all together no more than for each alone', () => {
-    for (const { cloth, lay } of pack.cloths.lists) {
-      const alone = pack.report.children.flatMap((child) =>
-        child.cloths.lists.filter((list) => list.cloth === cloth).map((list) => list.lay.lengthToBuy),
-      );
-      expect(lay.lengthToBuy).toBeLessThanOrEqual(alone.reduce((sum, length) => sum + length, 0));
-      expect(lay.lengthToBuy).toBeGreaterThanOrEqual(Math.max(...alone));
+  it('lays for all together no more cloth than for each alone', () => {
+    expect(pack.cloths.problems).toEqual([]);
+    for (const { lengths, saved, toBuy } of pack.cloths.lists) {
+      if (saved === null) throw new Error('A party is compared with each child.');
+      expect(saved.together).toBe(toBuy);
+      expect(saved.saved).toBeGreaterThanOrEqual(0);
+      expect(toBuy).toBeGreaterThanOrEqual(lengths.reduce((sum, { lay }) => sum + lay.length, 0));
     }
   });
 
@@ -175,7 +175,7 @@ describe('a pack that must not be cut', () => {
     const report = made.ok || made.code === 'problems' ? null : made.report;
     expect(
       report?.children.flatMap(({ findings }) => findings).find(({ level }) => level === 'stop')?.code,
-    ).toBe('lay.wider-than-cloth');
+    ).toBe('lay.too-wide');
   });
 });
 

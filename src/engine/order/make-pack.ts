@@ -1,4 +1,4 @@
-import { cutListPages, type Page } from '../sheet/index.ts';
+import { cutListPages, layPages, type Page } from '../sheet/index.ts';
 import { say, type WordKey } from '../words/index.ts';
 import { type ChildReport, checkChild, checkOrder, mustNotBeCut, type OrderReport } from './check-order.ts';
 import { partyCheckPages } from './check-pages.ts';
@@ -12,7 +12,7 @@ import {
   type PaperTools,
 } from './child-papers.ts';
 import { distinctFileNames, safeFileName } from './file-names.ts';
-import { type LaidCloths, layCloths } from './lay-cloths.ts';
+import { type LaidCloths, layChild, layParty } from './lay-cloths.ts';
 import type { Order, OrderChild } from './order.ts';
 import type { OrderProblem } from './problem.ts';
 import { type ReadmeChild, type ReadmeFile, readmeText } from './readme-text.ts';
@@ -89,12 +89,15 @@ export function* packInTurn(
   const total = report.children.length + 1;
   const folders = foldersOf(report);
   const children: ReadmeChild[] = [];
+  const alone: LaidCloths[] = [];
   const paths: string[] = [];
   for (const [i, child] of report.children.entries()) {
     tools.progress?.({ done: i, total, next: child.name });
     const told = forPaper(child, order);
     const folder = folders[i] ?? child.name;
-    const papers = childPapers(desk, told, folder);
+    const cloths = layChild(order, told.pieces);
+    alone.push(cloths);
+    const papers = childPapers(desk, told, cloths, folder);
     children.push({ report: told, folder, files: papers.map(({ path, about }) => ({ path, about })) });
     for (const document of papers.flatMap(({ documents }) => documents)) {
       paths.push(document.path);
@@ -106,6 +109,7 @@ export function* packInTurn(
     desk,
     report,
     children.map(({ report: told }) => told),
+    alone,
     sizes?.pages ?? null,
   );
   for (const document of party.documents) {
@@ -136,7 +140,12 @@ export function childPack(order: Order, child: OrderChild, tools: PaperTools): C
   return {
     ok: true,
     report,
-    papers: childPapers(deskOf(order, tools), report, safeFileName(child.name, 'child')),
+    papers: childPapers(
+      deskOf(order, tools),
+      report,
+      layChild(order, report.pieces),
+      safeFileName(child.name, 'child'),
+    ),
   };
 }
 
@@ -152,7 +161,9 @@ export function partyPack(order: Order, tools: PaperTools): PartyPackResult {
   const sizes = order.sizes.length === 0 ? null : drawSizeRun(order, desk.ink, desk.day);
   if (sizes?.ok === false) return sizes;
   const told = report.children.map((child) => forPaper(child, order));
-  return { ok: true, report, papers: partyPapers(desk, report, told, sizes?.pages ?? null).documents };
+  const alone = told.map(({ pieces }) => layChild(order, pieces));
+  const { documents } = partyPapers(desk, report, told, alone, sizes?.pages ?? null);
+  return { ok: true, report, papers: documents };
 }
 
 /** The file that names all files of a pack, so that a pack is known again and nothing else is ever taken away. */
@@ -168,12 +179,13 @@ function contentsOf(paths: readonly string[]): PackDocument {
 const README = 'README.txt';
 const CHECKS = 'checks.pdf';
 const CUT_LIST = 'cut-list.pdf';
+const LAY = 'lay.pdf';
 const SIZES = 'all-sizes.pdf';
 
 const foldersOf = ({ children }: DrawnOrder): readonly string[] =>
   distinctFileNames(
     children.map(({ name }) => safeFileName(name, 'child')),
-    [README, CHECKS, CUT_LIST, SIZES, PACK_CONTENTS.path],
+    [README, CHECKS, CUT_LIST, LAY, SIZES, PACK_CONTENTS.path],
   );
 
 /** A paper for all children together. */
@@ -183,20 +195,23 @@ function partyPapers(
   { order, day, paper, ink }: Desk,
   report: DrawnOrder,
   told: readonly ChildReport[],
+  alone: readonly LaidCloths[],
   sizes: readonly Page[] | null,
 ): { readonly documents: readonly PartyPaper[]; readonly cloths: LaidCloths } {
-  const cloths = layCloths(
+  const cloths = layParty(
     order,
     told.flatMap(({ pieces }) => pieces),
+    alone,
   );
   const document = (path: string, key: WordKey, pages: readonly Page[]): PartyPaper => {
     const about = say(key, {}, ink.units);
     return { path, about, kind: 'pages', title: `${about}: ${order.title}`, pages };
   };
-  const list = cutListPages({ title: order.title, date: day, cloths: cloths.lists, paper, ink });
+  const lays = { title: order.title, date: day, cloths: cloths.lists, paper, ink };
   const documents = [
     document(CHECKS, 'order.file.party-checks', partyCheckPages(order, report, paper, ink, day)),
-    document(CUT_LIST, 'order.file.party-cut-list', list),
+    document(CUT_LIST, 'order.file.party-cut-list', cutListPages(lays)),
+    ...(cloths.lists.length === 0 ? [] : [document(LAY, 'order.file.party-lay', layPages(lays))]),
     ...(sizes === null ? [] : [document(SIZES, 'order.file.sizes', sizes)]),
   ];
   return { documents, cloths };

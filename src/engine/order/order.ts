@@ -3,7 +3,7 @@ import type { BodyInput, GrowthInput, GrowthResult, MeasuringDay } from '../body
 import type { ClothKind, EaseBounds } from '../check/index.ts';
 import type { OwnAllowances } from '../cut/index.ts';
 import type { ChosenStep } from '../design/index.ts';
-import type { Cloth } from '../lay/index.ts';
+import type { ClothAtHand, LayCloth } from '../lay/index.ts';
 import type { ClothRole } from '../piece/index.ts';
 import type { Paper, PrinterError, Rectangles } from '../sheet/index.ts';
 import type { Ruler, UnitSystem } from '../units/index.ts';
@@ -20,6 +20,8 @@ export interface Order {
   /** What the hand-drafting sheets are rounded to. */
   readonly ruler: Ruler;
   readonly cloths: readonly OrderCloth[];
+  /** All children on one lay of each cloth, or one lay a child. */
+  readonly layTogether: boolean;
   readonly children: readonly OrderChild[];
   /** Average children for whom the order's dress is drawn as well, one inside the other; empty for none. */
   readonly sizes: readonly OrderChild[];
@@ -33,9 +35,13 @@ export interface Order {
 }
 
 /** A cloth with the parts of the dress that are cut from it. */
-export interface OrderCloth extends Cloth {
+export interface OrderCloth extends LayCloth {
   readonly roles: readonly ClothRole[];
   readonly kind: ClothKind | null;
+  /** With the selvedges, as the shop names it, mm. */
+  readonly width: number;
+  /** Lengths and leftovers that the maker has; what finds no place on them is bought. */
+  readonly atHand: readonly ClothAtHand[];
 }
 
 export interface OrderChild {

@@ -1,8 +1,10 @@
+import type { ClothKind } from '../check/index.ts';
 import type { SellingUnit } from '../lay/index.ts';
 import type { ClothRole } from '../piece/index.ts';
 import type { UnitSystem } from '../units/index.ts';
 import type { OrderCloth } from './order.ts';
 import { fieldProblem, type OrderPlace, type OrderProblem } from './problem.ts';
+import { atHandOf, flawsOf, repeatOf } from './read-cloth-marks.ts';
 import type { LengthReader } from './read-lengths.ts';
 import type { ClothFile } from './schema.ts';
 import { shown } from './shown.ts';
@@ -15,6 +17,16 @@ const SELVEDGE = 12;
 
 /** In hundredths. Rayon takes up to 10 (a laundering handout); more is a slip of the pen. */
 const MOST_SHRINKAGE = 20;
+
+/** Cloth bought on top because it slips, in hundredths: 5 to 10 as a rule (common practice, no source). */
+const MOST_EXTRA = 50;
+
+/** Between two cutting lines, mm: room for the scissors, 1/4 in (common practice, no source). */
+const GAP = 6.35;
+const GAPS: readonly [number, number] = [0, 100];
+
+/** Cloth that looks different from below and from above, so that all heads lie the same way (common practice). */
+const ONE_WAY: readonly ClothKind[] = ['satin', 'velvet', 'taffeta'];
 
 const SOLD_BY = {
   '1/8 yd': 'eighth-yard',
@@ -54,17 +66,35 @@ export function readCloths(files: readonly ClothFile[], units: UnitSystem, reade
       const values = { found: shown(shrinkage), least: 0, most: MOST_SHRINKAGE };
       problems.push(fieldProblem(at('shrinkage'), 'order.number-out-of-range', values));
     }
+    const extra = file.extra ?? 0;
+    if (extra < 0 || extra > MOST_EXTRA) {
+      const values = { found: shown(extra), least: 0, most: MOST_EXTRA };
+      problems.push(fieldProblem(at('extra'), 'order.number-out-of-range', values));
+    }
     const width = reader.length(at('width'), file.width, WIDTHS);
+    const usableWidth =
+      file.usableWidth === undefined
+        ? width - 2 * SELVEDGE
+        : reader.length(at('usableWidth'), file.usableWidth, [
+            WIDTHS[0] - 2 * SELVEDGE,
+            Math.max(width, WIDTHS[0]),
+          ]);
+    const marks = { file, usableWidth, at, reader };
+    const repeat = repeatOf(marks);
+    const flaws = flawsOf(marks);
     cloths.push({
       name,
       roles: file.use,
-      usableWidth:
-        file.usableWidth === undefined
-          ? width - 2 * SELVEDGE
-          : reader.length(at('usableWidth'), file.usableWidth, [
-              WIDTHS[0] - 2 * SELVEDGE,
-              Math.max(width, WIDTHS[0]),
-            ]),
+      width,
+      usableWidth,
+      extra: extra / 100,
+      way: file.way ?? (file.kind !== undefined && ONE_WAY.includes(file.kind) ? 'one-way' : 'both-ways'),
+      folding: file.folding ?? 'single',
+      selvedgesToMiddle: file.selvedgesToMiddle ?? false,
+      gap: file.gap === undefined ? GAP : reader.length(at('gap'), file.gap, GAPS),
+      ...(repeat === null ? {} : { repeat }),
+      ...(flaws.length === 0 ? {} : { flaws }),
+      atHand: atHandOf(marks),
       shrinkage: shrinkage / 100,
       unit: SOLD_BY[file.soldBy ?? (units === 'in' ? '1/8 yd' : '10 cm')],
       kind: file.kind ?? null,

@@ -157,6 +157,7 @@ function resolveOrder(file: OrderFile, names: readonly string[]): Extract<ReadOr
     units: file.units,
     ruler: file.ruler === undefined ? finestRuler(file.units) : RULER_NAMES[file.ruler],
     cloths,
+    layTogether: file.layTogether !== 'child',
     children,
     sizes,
     fit: readFit(file.fit, reader),

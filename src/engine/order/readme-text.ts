@@ -2,7 +2,7 @@ import { formatSellingLength } from '../lay/index.ts';
 import type { Closing } from '../piece/index.ts';
 import { say, type WordKey, type WordValues } from '../words/index.ts';
 import { type ChildReport, countOf, mustNotBeCut } from './check-order.ts';
-import type { LaidCloths } from './lay-cloths.ts';
+import { clothsToBuy, type LaidCloths } from './lay-cloths.ts';
 import type { Order } from './order.ts';
 
 /** What the index of a pack tells of. */
@@ -57,10 +57,10 @@ export function readmeText({ order, date, children, files, cloths }: ReadmeFacts
     ...fileLines(files),
     '',
     told('order.readme.buy'),
-    ...cloths.lists.map(
-      ({ cloth, lay }) => `  ${cloth.name}: ${formatSellingLength(lay.lengthToBuy, cloth.unit)}`,
+    ...clothsToBuy(cloths).map(
+      ({ cloth, length }) => `  ${cloth.name}: ${formatSellingLength(length, cloth.unit)}`,
     ),
-    ...cloths.problems.flatMap(({ code, values }) => wrapped(told(code, values), '  ', '  ')),
+    ...cloths.problems.flatMap(({ key, values }) => wrapped(told(key, values), '  ', '  ')),
     '',
     ...children.flatMap(({ report, folder, files: own }) => [
       report.name,

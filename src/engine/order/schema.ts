@@ -72,6 +72,30 @@ const cloth = table({
   shrinkage: v.optional(number),
   soldBy: v.optional(v.picklist(['1/8 yd', '1/4 yd', '10 cm', '50 cm'], 'choice')),
   kind: v.optional(v.picklist(CLOTH_KINDS, 'choice')),
+  /** Whether all heads must lie the same way. */
+  way: v.optional(v.picklist(['one-way', 'both-ways'], 'choice')),
+  folding: v.optional(v.picklist(['single', 'lengthwise', 'crosswise'], 'choice')),
+  selvedgesToMiddle: v.optional(flag),
+  /** Clear cloth between two cutting lines. */
+  gap: v.optional(length),
+  /** Bought on top because the cloth slips, in hundredths of its length. */
+  extra: v.optional(number),
+  /** Stripes or checks: after what length, and after what width, they come again. */
+  repeat: v.optional(table({ along: v.optional(length), across: v.optional(length) })),
+  /** Places that no piece may touch. */
+  flaws: v.optional(
+    list(table({ fromEnd: length, fromSelvedge: length, along: length, across: length }), 20),
+  ),
+  /** Lengths at hand, and leftovers of odd outline by their corners. */
+  atHand: v.optional(
+    list(
+      table({
+        length: v.optional(length),
+        corners: v.optional(list(table({ along: length, across: length }), 60)),
+      }),
+      20,
+    ),
+  ),
 });
 
 const block = tableOf(Object.keys(BLOCK_PARAMS) as (keyof typeof BLOCK_PARAMS)[], scalar);
@@ -162,6 +186,8 @@ export const ORDER_SCHEMA = table({
   units: v.picklist(['in', 'cm'], 'choice'),
   ruler: v.optional(v.picklist(['1/16 in', '1/8 in', '1/4 in', '1 mm', '5 mm'], 'choice')),
   cloths: list(cloth, 12),
+  /** `party`: all children on one lay of each cloth; `child`: one lay a child. */
+  layTogether: v.optional(v.picklist(['party', 'child'], 'choice')),
   block: v.optional(block),
   paperBlock: v.optional(paperBlock),
   /** A dress of the library, over which the list goes. */

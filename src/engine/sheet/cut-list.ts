@@ -1,31 +1,14 @@
-import type { CutPiece } from '../cut/index.ts';
-import { pathBounds, pathMap } from '../geometry/index.ts';
-import { type Cloth, formatSellingLength, type LaidPiece, type RowLay } from '../lay/index.ts';
+import { formatSellingLength, type LaidStretch, type Lay } from '../lay/index.ts';
 import { say } from '../words/index.ts';
+import { stretchRows } from './lay-drawing.ts';
+import { type ClothCutList, type LayPagesJob, shrinkFor } from './lay-pages.ts';
 import { type Paper, printableSize } from './paper-format.ts';
-import type { Ink, Mark, Page } from './scene.ts';
-import { boxAt, rectanglePath, stroke } from './shapes.ts';
-import { capitalised, textMark } from './text.ts';
+import type { Ink, Page } from './scene.ts';
+import { capitalised } from './text.ts';
 import { type FlowBlock, flowPages } from './text-pages.ts';
 
-/** All the pieces that are cut from one cloth, of one child or of several, and how they were laid. */
-export interface ClothCutList {
-  readonly cloth: Cloth;
-  readonly pieces: readonly CutPiece[];
-  readonly lay: RowLay;
-}
-
-export interface CutListJob {
-  /** Whose list it is: the child, or the party. */
-  readonly title: string;
-  readonly date: string;
-  readonly cloths: readonly ClothCutList[];
-  readonly paper: Paper;
-  readonly ink: Ink;
-}
-
-/** The cut list: for each cloth what to buy, the pieces to tick off, and a small picture of the rows. */
-export function cutListPages(job: CutListJob): readonly Page[] {
+/** The cut list: for each cloth what to buy, the pieces to tick off, and a small picture of the lay. */
+export function cutListPages(job: LayPagesJob): readonly Page[] {
   const { title, date, ink, paper } = job;
   const name = say('paper.cut-list.name', {}, ink.units);
   const blocks: FlowBlock[] = [
@@ -37,11 +20,13 @@ export function cutListPages(job: CutListJob): readonly Page[] {
   return flowPages(blocks, { paper, ink, name, footer: `${name} - ${title} - ${date}` });
 }
 
-function clothBlocks({ cloth, pieces, lay }: ClothCutList, paper: Paper, ink: Ink): readonly FlowBlock[] {
+function clothBlocks(list: ClothCutList, paper: Paper, ink: Ink): readonly FlowBlock[] {
+  const { cloth, pieces, lengths } = list;
   const { units } = ink;
-  const toBuy = formatSellingLength(lay.lengthToBuy, cloth.unit);
+  const toBuy = formatSellingLength(list.toBuy, cloth.unit);
   const heading = say('paper.cut-list.buy', { cloth: capitalised(cloth.name), length: toBuy }, units);
-  const facts = { width: { mm: cloth.usableWidth }, length: { mm: lay.length } };
+  const length = lengths.reduce((sum, { lay }) => sum + lay.length, 0);
+  const facts = { width: { mm: cloth.usableWidth }, length: { mm: length } };
   const shrinks = cloth.shrinkage > 0;
   const percent = Math.round(cloth.shrinkage * 1000) / 10;
   const children = new Set(pieces.map((piece) => piece.label.child));
@@ -55,7 +40,7 @@ function clothBlocks({ cloth, pieces, lay }: ClothCutList, paper: Paper, ink: In
   }
   return [
     { kind: 'heading', text: heading },
-    layFigure(lay, cloth, printableSize(paper).width),
+    ...lengths.flatMap(({ lay }) => lay.stretches.flatMap((stretch) => picture(lay, stretch, paper, ink))),
     { kind: 'paragraph', text: say('paper.cut-list.width', facts, units) },
     ...(shrinks
       ? [{ kind: 'paragraph', text: say('paper.cut-list.shrinkage', { percent }, units) } as const]
@@ -64,32 +49,13 @@ function clothBlocks({ cloth, pieces, lay }: ClothCutList, paper: Paper, ink: In
   ];
 }
 
-/** Most of the page that a picture of the rows takes, mm. */
-const TALLEST_PICTURE = 65;
-const NUMBER = 3.4;
+/** Most of the page that a small picture takes, mm. */
+const SMALL = { one: 65, several: 50 };
 
-/** The cloth from the side: its length to the right, so that the heads of the pieces lie on the left. */
-function layFigure(lay: RowLay, cloth: Cloth, width: number): FlowBlock {
-  const k = Math.min(width / Math.max(1, lay.length), TALLEST_PICTURE / cloth.usableWidth);
-  const height = cloth.usableWidth * k;
-  const draw = (): readonly Mark[] => [
-    { kind: 'fill', outline: rectanglePath(boxAt(0, 0, lay.length * k, height)), fill: 'tint' },
-    ...lay.laid.flatMap((piece) => laidMarks(piece, k)),
-    stroke(rectanglePath(boxAt(0, 0, lay.length * k, height)), 'box'),
-  ];
-  return { kind: 'figure', height: height + 3, draw };
-}
-
-function laidMarks({ index, shape, at }: LaidPiece, k: number): readonly Mark[] {
-  // Along the cloth is x on the page, across it is y.
-  const frame = { a: 0, b: k, c: k, d: 0, e: at.y * k, f: at.x * k };
-  const outlines = shape.outlines.map((path) => pathMap(path, frame));
-  // On one half of a piece that is opened out, so that the fold does not run through the number.
-  const box = pathBounds(outlines[0] ?? rectanglePath(boxAt(0, 0, 1, 1)));
-  const middle = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 + NUMBER * 0.35 };
-  return [
-    ...outlines.map((outline): Mark => ({ kind: 'fill', outline, fill: 'paper' })),
-    ...outlines.map((path) => stroke(path, 'measure')),
-    textMark(`${index + 1}`, middle, { size: NUMBER, align: 'centre' }),
-  ];
+function picture(lay: Lay, stretch: LaidStretch, paper: Paper, ink: Ink): readonly FlowBlock[] {
+  const { width } = printableSize(paper);
+  const shrink = shrinkFor(stretch, width, SMALL);
+  return stretchRows({ lay, stretch, offcuts: [], shrink }, width, ink).map(
+    ({ marks, height }): FlowBlock => ({ kind: 'figure', height: height + 2, draw: () => marks }),
+  );
 }

@@ -1,9 +1,10 @@
-export { type ClothCutList, cutListPages } from './cut-list.ts';
+export { cutListPages } from './cut-list.ts';
 export { cuttingRuns } from './cutting-runs.ts';
 export { measuredPages } from './figure-pages.ts';
 export { growthFigure } from './growth-figure.ts';
 export { type HandPart, type HandStep, handSheetPages } from './hand-sheet.ts';
 export { hatchLines } from './hatch.ts';
+export { type ClothCutList, type LaidOnLength, layPages } from './lay-pages.ts';
 export { nestedSizePages, type SizeSet } from './nested-sizes.ts';
 export { PAPER_FORMATS, type Paper, type PaperName, paperOf } from './paper-format.ts';
 export { patternSheets, type Rectangles } from './pattern-sheets.ts';

@@ -75,8 +75,7 @@ export const paper = {
   'paper.hand.allowances': 'These are stitching lines. Add the allowances before you cut.',
 
   'paper.cut-list.name': 'Cut list',
-  'paper.cut-list.about':
-    'Drawn {date}. Cut every piece with its grain along the cloth and its head the same way.',
+  'paper.cut-list.about': 'Drawn {date}. Cut every piece with its grain as the lay shows it.',
   'paper.cut-list.buy': '{cloth}: buy {length}',
   'paper.cut-list.width': 'The pieces lie on {length} of cloth, {width} wide between the selvedges.',
   'paper.cut-list.shrinkage': '{percent} % is added for shrinkage. Wash or steam the cloth before you cut.',
@@ -85,9 +84,7 @@ export const paper = {
   'paper.cut-list.cutting': 'Cutting',
   'paper.cut-list.child': 'For',
   'paper.cut-list.picture':
-    'In the pictures the length of the cloth runs to the right, heads to the left. Pieces on the fold are shown opened out; the second of a pair is turned over.',
-  'lay.wider-than-cloth':
-    '{piece} is {width} wide and does not fit on {cloth}, which has {usable} between the selvedges. Take a wider cloth or join widths.',
+    'In the pictures the length of the cloth runs to the right and the arrow in a piece points to its head. The lay is drawn larger, with measures, on sheets of its own.',
   'paper.sizes.name': 'All sizes',
   'paper.sizes.about':
     'Cutting lines of every size, one inside the other. Drawn {date}. Cut along the line of one size.',
