@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import example from '../../../examples/wedding-party.json?raw';
 import { type OrderFile, readOrderFile } from '../../engine/order/index.ts';
 import type { OrderContent, SaveResult, Store, StoredOrder } from '../../store/index.ts';
@@ -56,6 +56,12 @@ const work = (session: Session, index = 0) => {
   return child;
 };
 
+/** Until every child of the order has been looked at. */
+const rest = (session: Session): Promise<void> =>
+  vi.waitFor(() => {
+    expect(session.state.getState().work.children.some(({ pending }) => pending)).toBe(false);
+  }, 20_000);
+
 describe('the open order', () => {
   it('joins the changes of one cause into one step, until it is settled', () => {
     const session = open();
@@ -109,8 +115,9 @@ describe('the open order', () => {
     expect(session.state.getState().file.children).toHaveLength(5);
   });
 
-  it('keeps the last good drawing of a child whose number cannot be used, and the others go on', () => {
+  it('keeps the last good drawing of a child whose number cannot be used, and the others go on', async () => {
     const session = open();
+    await rest(session);
     const good = work(session).report;
     setHeight(session, '3 x');
     expect(work(session)).toMatchObject({ old: true, report: good });
@@ -120,28 +127,45 @@ describe('the open order', () => {
     session.choose(0);
     setHeight(session, '33');
     expect(work(session).old).toBe(false);
+    await rest(session);
     expect(work(session).report).not.toBe(good);
   });
 
-  it('a bad field of the party is told, and the dress goes on by the last good one', () => {
+  it('a bad field of the party is told, and the dress goes on by the last good one', async () => {
     const session = open();
+    await rest(session);
     session.change({ key: 'page.did.due', values: {} }, (file) => {
       file.dueDay = 'some day';
     });
     expect(session.state.getState().work.problems.map(({ path }) => path)).toEqual(['dueDay']);
     expect(work(session).report).not.toBeNull();
     setHeight(session, '33');
+    await rest(session);
     expect(work(session).report?.dress.body.values.height.mm).toBeCloseTo(33 * 25.4, 6);
   });
 
-  it('draws anew only the child whose numbers changed', () => {
+  it('draws anew only the child whose numbers changed', async () => {
     const session = open();
-    session.choose(1);
-    session.choose(0);
-    const before = [work(session, 0).report, work(session, 1).report];
+    await rest(session);
+    const before = [work(session, 0), work(session, 1)];
     setHeight(session, '33');
-    expect(work(session, 0).report).not.toBe(before[0]);
-    expect(work(session, 1)).toMatchObject({ report: before[1], pending: false });
+    expect(work(session, 0).drawing).not.toBe(before[0]?.drawing);
+    expect(work(session, 1)).toEqual(before[1]);
+  });
+
+  it('draws at once, and checks when she rests: the report then belongs to the drawing', async () => {
+    const session = open();
+    await rest(session);
+    const before = work(session);
+    expect(before.report?.dress.garment).toBe(before.drawing?.drawn.garment);
+    setHeight(session, '33');
+    expect(work(session)).toMatchObject({ pending: true, old: false, report: before.report });
+    expect(work(session).drawing?.drawn.body.values.height.mm).toBeCloseTo(33 * 25.4, 6);
+    await rest(session);
+    const after = work(session);
+    expect(after.report?.dress.garment).toBe(after.drawing?.drawn.garment);
+    expect(after.report?.pieces).toBe(after.drawing?.pieces);
+    expect(after.report?.findings).not.toBe(before.report?.findings);
   });
 
   it('saves with its history, and saves once what was typed while saving', async () => {
@@ -201,5 +225,58 @@ describe('the open order', () => {
     expect(saves.at(-1)).toMatchObject({ id: 'b', revision: 1 });
     expect(saves.at(-1)?.content.file.children[0]?.measures?.height).toBe('34');
     await session.close();
+  });
+
+  it('keeps beside it what was typed between the clash and the answer, when the other state is taken', async () => {
+    const theirs = stored('a', exampleFile(), 7);
+    const copy = stored('b', exampleFile(), 1);
+    const { store, saves } = fakeStore([{ ok: false, conflict: { theirs, copy } }]);
+    const session = open(store);
+    setHeight(session, '33');
+    await session.saveNow();
+    setHeight(session, '34');
+    session.settleClash('theirs');
+    expect(height(session)).toBe('31 3/4');
+    await session.saveNow();
+    expect(saves.at(-1)).toMatchObject({ id: 'b', revision: 1 });
+    expect(saves.at(-1)?.content.file.children[0]?.measures?.height).toBe('34');
+  });
+
+  it('keeps it too when the order is left without an answer', async () => {
+    const theirs = stored('a', exampleFile(), 7);
+    const copy = stored('b', exampleFile(), 1);
+    const { store, saves } = fakeStore([{ ok: false, conflict: { theirs, copy } }]);
+    const session = open(store);
+    setHeight(session, '33');
+    await session.saveNow();
+    setHeight(session, '34');
+    await session.close();
+    expect(saves.at(-1)?.id).toBe('b');
+    expect(saves.at(-1)?.content.file.children[0]?.measures?.height).toBe('34');
+  });
+
+  it('tells of a save that throws, and saves what comes after it', async () => {
+    const told = vi.spyOn(console, 'error').mockImplementation(() => {});
+    const { store, saves } = fakeStore();
+    let throws = true;
+    const session = open({
+      save: (...given) => {
+        if (!throws) return store.save(...given);
+        throws = false;
+        throw new Error('no room for this');
+      },
+    });
+    setHeight(session, '33');
+    await session.saveNow();
+    expect(session.state.getState().keeping).toMatchObject({
+      kind: 'failed',
+      problem: { say: { values: { said: 'no room for this' } } },
+    });
+    setHeight(session, '34');
+    await session.saveNow();
+    expect(session.state.getState().keeping).toEqual({ kind: 'saved' });
+    expect(saves.at(-1)?.content.file.children[0]?.measures?.height).toBe('34');
+    expect(told).toHaveBeenCalledOnce();
+    told.mockRestore();
   });
 });

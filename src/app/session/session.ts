@@ -2,7 +2,8 @@ import type { Draft } from 'immer';
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { OrderFile } from '../../engine/order/index.ts';
 import type { Saying } from '../../engine/words/index.ts';
-import type { History, Store, StoredOrder, StoreProblem } from '../../store/index.ts';
+import type { History, SaveResult, Store, StoredOrder, StoreProblem } from '../../store/index.ts';
+import { afterFrame } from '../device/after-frame.ts';
 import { type Changed, recordChange, redone, undone } from './history.ts';
 import { createWorkbench, type OrderWork } from './work.ts';
 
@@ -70,7 +71,7 @@ export function openSession(stored: StoredOrder, store: Pick<Store, 'save'>, tod
   let settled = true;
   let unsaved = false;
   let pause: ReturnType<typeof setTimeout> | undefined;
-  let spare: ReturnType<typeof setTimeout> | undefined;
+  let notInSpareTime = (): void => {};
   let saving: Promise<void> = Promise.resolve();
 
   const state = createStore<SessionState>(() => ({
@@ -81,15 +82,15 @@ export function openSession(stored: StoredOrder, store: Pick<Store, 'save'>, tod
     work: bench.work(stored.file, 0),
   }));
 
-  /** The children that are not shown are drawn one at a time, so that no frame waits for them. */
+  /** The child that is shown is checked, and the others are drawn, one at a time when she rests: no frame waits. */
   const workInSpareTime = (): void => {
-    clearTimeout(spare);
-    spare = setTimeout(() => {
+    notInSpareTime();
+    notInSpareTime = afterFrame(() => {
       const work = bench.workOn();
       if (work === null) return;
       state.setState({ work });
       workInSpareTime();
-    }, 30);
+    });
   };
 
   const save = async (): Promise<void> => {
@@ -97,7 +98,7 @@ export function openSession(stored: StoredOrder, store: Pick<Store, 'save'>, tod
     if (!unsaved || state.getState().keeping.kind === 'clash') return;
     unsaved = false;
     const { file, history } = state.getState();
-    const result = await store.save(id, revision, { file, history });
+    const result = await answered(() => store.save(id, revision, { file, history }));
     if (result.ok) {
       revision = result.revision;
       if (!unsaved) state.setState({ keeping: { kind: 'saved' } });
@@ -111,6 +112,20 @@ export function openSession(stored: StoredOrder, store: Pick<Store, 'save'>, tod
 
   const saveNow = (): Promise<void> => {
     saving = saving.then(save);
+    return saving;
+  };
+
+  /** What she changed between a clash and her answer goes into the copy of her state that is on the device. */
+  const saveInCopy = (): Promise<void> => {
+    const { keeping, file, history } = state.getState();
+    if (keeping.kind !== 'clash' || !unsaved) return saving;
+    const { copy } = keeping;
+    unsaved = false;
+    saving = saving.then(async () => {
+      const result = await answered(() => store.save(copy.id, copy.revision, { file, history }));
+      if (!result.ok && result.conflict === undefined)
+        state.setState({ keeping: { kind: 'failed', problem: result.problem } });
+    });
     return saving;
   };
 
@@ -174,6 +189,7 @@ export function openSession(stored: StoredOrder, store: Pick<Store, 'save'>, tod
       const { keeping, child: shown } = state.getState();
       if (keeping.kind !== 'clash') return id;
       settled = true;
+      if (goOnWith === 'theirs') void saveInCopy();
       const other = keeping[goOnWith === 'theirs' ? 'theirs' : 'copy'];
       id = other.id;
       revision = other.revision;
@@ -192,8 +208,22 @@ export function openSession(stored: StoredOrder, store: Pick<Store, 'save'>, tod
       return id;
     },
     close: async () => {
-      clearTimeout(spare);
-      await saveNow();
+      notInSpareTime();
+      await (state.getState().keeping.kind === 'clash' ? saveInCopy() : saveNow());
     },
   };
+}
+
+/**
+ * What the store answers. It answers all that a device may refuse; if it throws, that is a bug, and she is told as if
+ * the device had refused: what she does next must still be saved.
+ */
+async function answered(save: () => Promise<SaveResult>): Promise<SaveResult> {
+  try {
+    return await save();
+  } catch (error) {
+    console.error(error);
+    const said = error instanceof Error ? error.message : String(error);
+    return { ok: false, problem: { code: 'failed', say: { key: 'store.failed', values: { said } } } };
+  }
 }

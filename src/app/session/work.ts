@@ -1,22 +1,29 @@
 import {
+  type ChildDrawing,
   type ChildReport,
-  checkChild,
+  drawChild,
   type Order,
   type OrderChild,
   type OrderFile,
   type OrderProblem,
   readOrderValue,
+  reportOnDrawing,
 } from '../../engine/order/index.ts';
 
 /** What is known of one child's dress as the order stands. */
 export interface ChildWork {
   /** As it will stand on the paper: told apart by a number where two children have one name. */
   readonly name: string;
-  /** The dress drawn, checked and cut; the last one that could be, when `old`. Null when none ever could. */
+  /** What lies on the table; the last that could be drawn, when `old`. Null when none ever could. */
+  readonly drawing: ChildDrawing | null;
+  /**
+   * The dress drawn, checked and cut. While `pending` it is still that of the drawing before; a moment later its
+   * garment and pieces are those of `drawing`. Null when none could ever be drawn.
+   */
   readonly report: ChildReport | null;
   /** The drawing is of an earlier state: a number that was changed since cannot be used (see `problems`). */
   readonly old: boolean;
-  /** Not yet looked at since the last change; the children that are not shown follow when there is time. */
+  /** Not yet checked since the last change. The child that is shown comes first, the others when there is time. */
   readonly pending: boolean;
   /** What keeps the dress from being drawn, each with the path of its field. */
   readonly problems: readonly OrderProblem[];
@@ -29,15 +36,16 @@ export interface OrderWork {
   readonly children: readonly ChildWork[];
   /** Every problem of the order and of all children. */
   readonly problems: readonly OrderProblem[];
-  /** How long the last drawing took, ms. */
-  readonly tookMs: number;
 }
 
 /** Draws what an order asks for, and remembers what has not changed. One for each open order. */
 export interface Workbench {
-  /** Reads the order and draws the child that is shown; the others are `pending` where they must be drawn anew. */
+  /**
+   * Reads the order and draws the child that is shown, so that a changed number is on the screen in the same frame.
+   * She is not checked yet, and the others not even drawn: they are `pending` where something must be done anew.
+   */
   work(file: OrderFile, shown: number): OrderWork;
-  /** Draws one pending child more; null when there is none left. */
+  /** Draws and checks one pending child more, the one that is shown first; null when there is none left. */
   workOn(): OrderWork | null;
 }
 
@@ -46,30 +54,66 @@ type Grounds = readonly unknown[];
 
 interface Remembered {
   readonly grounds: Grounds;
+  /** Null while it is drawn and not yet checked, and where it can't be drawn. */
   readonly report: ChildReport | null;
+  readonly drawing: ChildDrawing | null;
   readonly problems: readonly OrderProblem[];
+}
+
+/** The newest of a child that could be made. */
+interface Good {
+  readonly drawing: ChildDrawing;
+  readonly report: ChildReport | null;
 }
 
 export function createWorkbench(today: string): Workbench {
   /** By child of the file: the newest result, and the newest that was a drawing. */
   let results = new Map<number, Remembered>();
-  let good = new Map<number, ChildReport>();
+  let good = new Map<number, Good>();
   let lastGood: OrderFile | null = null;
-  let now: { file: OrderFile; read: ReadAround; tookMs: number } | null = null;
+  let now: { file: OrderFile; read: ReadAround; shown: number } | null = null;
 
   const draw = (index: number): void => {
     if (now === null) return;
     const { file, read } = now;
     const child = read.children.get(index);
     if (read.order === null || child === undefined) return;
-    const checked = checkChild(read.order, child, today);
+    const drawn = drawChild(read.order, child, today);
     const grounds = groundsOf(read.file, file, index, child);
-    if (checked.ok) good.set(index, checked.report);
-    results.set(index, {
-      grounds,
-      report: checked.ok ? checked.report : null,
-      problems: checked.ok ? [] : checked.problems,
-    });
+    if (!drawn.ok) {
+      results.set(index, { grounds, report: null, drawing: null, problems: drawn.problems });
+      return;
+    }
+    const { drawing } = drawn;
+    good.set(index, { drawing, report: good.get(index)?.report ?? null });
+    results.set(index, { grounds, report: null, drawing, problems: [] });
+  };
+
+  const check = (index: number): void => {
+    const result = results.get(index);
+    const order = now?.read.order ?? null;
+    if (order === null || result === undefined || result.drawing === null) return;
+    const report = reportOnDrawing(order, result.drawing);
+    results.set(index, { ...result, report });
+    good.set(index, { drawing: result.drawing, report });
+  };
+
+  const isDrawn = (index: number): boolean => {
+    if (now === null) return true;
+    const { file, read } = now;
+    const child = read.children.get(index);
+    const remembered = results.get(index);
+    return (
+      child === undefined ||
+      (remembered !== undefined && sameGrounds(remembered.grounds, groundsOf(read.file, file, index, child)))
+    );
+  };
+
+  const isChecked = (index: number): boolean => {
+    if (!isDrawn(index)) return false;
+    const remembered = results.get(index);
+    const isReadable = now?.read.children.has(index) === true && now.read.order !== null;
+    return !isReadable || remembered?.drawing == null || remembered.report !== null;
   };
 
   const stateOf = (index: number): ChildWork => {
@@ -77,17 +121,12 @@ export function createWorkbench(today: string): Workbench {
     const { file, read } = now;
     const name = read.children.get(index)?.name ?? file.children[index]?.name ?? '';
     const unread = read.problems.filter(({ path }) => path.startsWith(`children[${index}]`));
-    const report = good.get(index) ?? null;
-    if (unread.length > 0) return { name, report, old: true, pending: false, problems: unread };
-    const remembered = results.get(index);
-    const child = read.children.get(index);
-    const pending =
-      child !== undefined &&
-      (remembered === undefined ||
-        !sameGrounds(remembered.grounds, groundsOf(read.file, file, index, child)));
-    const problems = pending ? [] : (remembered?.problems ?? []);
+    const { drawing = null, report = null } = good.get(index) ?? {};
+    if (unread.length > 0) return { name, drawing, report, old: true, pending: false, problems: unread };
+    const problems = isDrawn(index) ? (results.get(index)?.problems ?? []) : [];
+    const pending = !isChecked(index);
     const unreadParty = read.problems.length > 0 && read.order === null;
-    return { name, report, old: problems.length > 0 || unreadParty, pending, problems };
+    return { name, drawing, report, old: problems.length > 0 || unreadParty, pending, problems };
   };
 
   const tell = (): OrderWork => {
@@ -95,28 +134,27 @@ export function createWorkbench(today: string): Workbench {
     const children = now.file.children.map((_, index) => stateOf(index));
     const drawn = children.flatMap(({ problems }) => problems);
     const whole = now.read.problems.filter(({ path }) => !path.startsWith('children['));
-    return { order: now.read.order, children, problems: [...whole, ...drawn], tookMs: now.tookMs };
+    return { order: now.read.order, children, problems: [...whole, ...drawn] };
   };
 
   return {
     work(file, shown) {
-      const started = performance.now();
       if (now !== null && now.file.children.length !== file.children.length) {
         ({ results, good } = moved(now.file, file, results, good));
         lastGood = null;
       }
       const read = readAround(file, lastGood);
       if (read.problems.length === 0) lastGood = file;
-      now = { file, read, tookMs: 0 };
-      if (stateOf(shown).pending) draw(shown);
-      now = { file, read, tookMs: performance.now() - started };
+      now = { file, read, shown };
+      if (!isDrawn(shown)) draw(shown);
       return tell();
     },
     workOn() {
       if (now === null) return null;
-      const next = now.file.children.findIndex((_, index) => stateOf(index).pending);
-      if (next < 0) return null;
-      draw(next);
+      const waiting = [now.shown, ...now.file.children.keys()].find((index) => !isChecked(index));
+      if (waiting === undefined) return null;
+      if (!isDrawn(waiting)) draw(waiting);
+      check(waiting);
       return tell();
     },
   };
@@ -140,8 +178,8 @@ function moved(
   before: OrderFile,
   after: OrderFile,
   results: ReadonlyMap<number, Remembered>,
-  good: ReadonlyMap<number, ChildReport>,
-): { results: Map<number, Remembered>; good: Map<number, ChildReport> } {
+  good: ReadonlyMap<number, Good>,
+): { results: Map<number, Remembered>; good: Map<number, Good> } {
   const follow = <T>(old: ReadonlyMap<number, T>): Map<number, T> =>
     new Map(
       after.children.flatMap((child, index): [number, T][] => {

@@ -1,6 +1,6 @@
 import { type ReactNode, useMemo } from 'react';
 import type { Check } from '../../engine/check/index.ts';
-import type { ChildReport, Finding } from '../../engine/order/index.ts';
+import type { ChildDrawing, Finding } from '../../engine/order/index.ts';
 import { finestRuler } from '../../engine/units/index.ts';
 import { useChild, useSessionState, useUnits } from '../session/use-session.ts';
 import { DraftingTable, type TableDress, type TableMark } from '../table/index.ts';
@@ -14,15 +14,15 @@ export function Drawing(): ReactNode {
   const units = useUnits();
   const looking = useLooking((state) => state);
   const look = useLook();
-  const { report } = work;
-  const dress = useMemo(() => (report === null ? null : tableDress(report)), [report]);
+  const { drawing, report } = work;
+  const dress = useMemo(() => (drawing === null ? null : tableDress(drawing)), [drawing]);
   const marks = useMemo(() => (report === null ? [] : marksOf(report.findings)), [report]);
   const others = useMemo(
     () =>
       children.flatMap((child, i) =>
-        i === index || child.report === null
+        i === index || child.drawing === null
           ? []
-          : [{ name: child.name, garment: child.report.dress.garment }],
+          : [{ name: child.name, garment: child.drawing.drawn.garment }],
       ),
     [children, index],
   );
@@ -46,11 +46,11 @@ export function Drawing(): ReactNode {
   );
 }
 
-const tableDress = ({ name, dress, pieces }: ChildReport): TableDress => ({
+const tableDress = ({ name, drawn, pieces }: ChildDrawing): TableDress => ({
   name,
-  garment: dress.garment,
+  garment: drawn.garment,
   pieces,
-  draft: dress.draft,
+  draft: drawn.draft,
 });
 
 function marksOf(findings: readonly Finding[]): readonly TableMark[] {

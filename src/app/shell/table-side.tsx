@@ -10,13 +10,13 @@ export function TableSide({ table: Table }: { readonly table: Exclude<Place['tab
   const { work } = useChild();
   const party = useSessionState((state) => state.work.problems);
   const tell = useTell();
-  const problem = work.problems[0] ?? (work.old || work.report === null ? party[0] : undefined);
+  const problem = work.problems[0] ?? (work.old || work.drawing === null ? party[0] : undefined);
   const what = problem === undefined ? null : fieldSentence(problem, tell);
   return (
     <div className="table-side">
       {what !== null && (
         <p className="old-note" role="status">
-          {say(work.report === null ? 'page.no-drawing' : 'page.old', { what }, 'in')}
+          {say(work.drawing === null ? 'page.no-drawing' : 'page.old', { what }, 'in')}
         </p>
       )}
       <div className={work.old ? 'table-room table-old' : 'table-room'}>

@@ -1,17 +1,9 @@
-import {
-  type KeyboardEvent,
-  type ReactNode,
-  useDeferredValue,
-  useEffect,
-  useId,
-  useMemo,
-  useRef,
-  useState,
-} from 'react';
+import { type KeyboardEvent, type ReactNode, useEffect, useId, useMemo, useRef, useState } from 'react';
 import type { Point } from '../../engine/geometry/index.ts';
 import type { Garment } from '../../engine/piece/index.ts';
 import type { Ruler, UnitSystem } from '../../engine/units/index.ts';
 import { say } from '../../engine/words/index.ts';
+import { afterFrame } from '../device/after-frame.ts';
 import { panned } from './camera.ts';
 import { ChildrenKey } from './children-key.tsx';
 import { type PlayMove, type PlayPlace, played } from './drafting-play.ts';
@@ -123,7 +115,8 @@ export function DraftingTable(props: DraftingTableProps): ReactNode {
     };
   }, [scene]);
   // Words are placed after the lines are drawn, so that a dragged line never waits for them.
-  const settled = useDeferredValue(lying);
+  const [settled, setSettled] = useState(lying);
+  useEffect(() => afterFrame(() => setSettled(lying)), [lying]);
   const labels = useMemo(
     () =>
       readable

@@ -4,7 +4,7 @@ import { type Saying, say } from '../../../engine/words/index.ts';
 import { dayText, today } from '../../device/today.ts';
 import { toast } from '../../parts/toast.tsx';
 import type { Session } from '../../session/session.ts';
-import { useChild, useSession, useUnits } from '../../session/use-session.ts';
+import { useSession, useUnits } from '../../session/use-session.ts';
 
 /** The children whose measures of an earlier day she said she corrects, for as long as the order is open. */
 const correcting = new WeakMap<Session, Set<number>>();
@@ -21,15 +21,16 @@ export function correctMeasures(session: Session, index: number): void {
  */
 export function useEditMeasures(): (id: MeasureId, text: string | undefined) => void {
   const session = useSession();
-  const { index, file, work } = useChild();
   const units = useUnits();
   return (id, text) => {
+    const { child: index, file, work } = session.state.getState();
+    const before = file.children[index];
+    if (before === undefined) return;
     const now = today();
-    const before = file;
-    const isNew = isOfAnotherDay(file, now) && correcting.get(session)?.has(index) !== true;
+    const isNew = isOfAnotherDay(before, now) && correcting.get(session)?.has(index) !== true;
     const label: Saying = {
       key: 'page.did.measure',
-      values: { measure: { word: `measure.${id}` }, child: work.name },
+      values: { measure: { word: `measure.${id}` }, child: work.children[index]?.name ?? before.name },
     };
     const cause = `children[${index}].measures.${id}`;
     const write = (child: ChildFile): void => {

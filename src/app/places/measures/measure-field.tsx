@@ -1,25 +1,27 @@
-import { type ReactNode, useState } from 'react';
+import { memo, type ReactNode, useState } from 'react';
 import type { BodyValue, MeasureId } from '../../../engine/body/index.ts';
 import type { Finding } from '../../../engine/order/index.ts';
 import { say } from '../../../engine/words/index.ts';
 import { LengthField } from '../../parts/length-field.tsx';
 import { MoreLink } from '../../parts/more-link.tsx';
 import { inUnits } from '../../parts/shown-length.ts';
-import { useChild, useProblemAt, useSession, useTell, useUnits } from '../../session/use-session.ts';
+import { useProblemAt, useSession, useSessionState, useTell, useUnits } from '../../session/use-session.ts';
 import { useEditMeasures } from './edit-measures.ts';
 
 /** One measure: as taken, or else as filled in with the rule that was used; its doubts; how to take it. */
-export function MeasureField({ id }: { readonly id: MeasureId }): ReactNode {
+export const MeasureField = memo(function MeasureField({ id }: { readonly id: MeasureId }): ReactNode {
   const session = useSession();
-  const { index, file, work } = useChild();
+  // Only what this field shows: a number that is typed elsewhere does not draw every field anew.
+  const index = useSessionState(({ child }) => child);
+  const given = useSessionState(({ file, child }) => file.children[child]?.measures?.[id]);
+  const old = useSessionState(({ work, child }) => work.children[child]?.old === true);
+  const report = useSessionState(({ work, child }) => work.children[child]?.report);
   const units = useUnits();
   const tell = useTell();
   const edit = useEditMeasures();
   const [howShown, setHowShown] = useState(false);
   const problem = useProblemAt(`children[${index}].measures.${id}`);
-  const { report } = work;
   const word = say(`measure.${id}`, {}, units);
-  const given = file.measures?.[id];
   const value = report?.dress.body.values[id];
   const doubt = report?.dress.doubts.find((finding) => isAbout(finding, id));
   return (
@@ -29,7 +31,7 @@ export function MeasureField({ id }: { readonly id: MeasureId }): ReactNode {
       units={units}
       byRule={value === undefined || value.from === 'measured' ? '' : inUnits(value.mm, units)}
       problem={problem}
-      doubt={doubt === undefined || given === undefined || work.old ? null : tell(doubt.say)}
+      doubt={doubt === undefined || given === undefined || old ? null : tell(doubt.say)}
       about={howShown ? say(`measure.${id}.how`, {}, units) : given === undefined ? ruleOf(value) : null}
       onChange={(text) => edit(id, text)}
       onDone={session.settle}
@@ -48,7 +50,7 @@ export function MeasureField({ id }: { readonly id: MeasureId }): ReactNode {
       }
     />
   );
-}
+});
 
 const isAbout = ({ say: { values } }: Finding, id: MeasureId): boolean => {
   const { measure } = values;

@@ -1,4 +1,4 @@
-import { type ReactNode, useMemo } from 'react';
+import { type ReactNode, useDeferredValue, useMemo } from 'react';
 import { MEASURE_IDS, type MeasureId } from '../../../engine/body/index.ts';
 import { neededMeasures } from '../../../engine/order/index.ts';
 import { say } from '../../../engine/words/index.ts';
@@ -46,7 +46,7 @@ export function MeasuresPlace(): ReactNode {
 function useNeeded(): readonly MeasureId[] {
   const { work } = useChild();
   const order = useSessionState((state) => state.work.order);
-  const { report } = work;
+  const report = useDeferredValue(work.report);
   // The list changes with the dress, not with each number: it is found anew when the drawing was.
   // biome-ignore lint/correctness/useExhaustiveDependencies: the order that belongs to this drawing is meant.
   return useMemo(() => {
