@@ -6,6 +6,7 @@ import { Button } from '../../parts/button.tsx';
 import { Confirm } from '../../parts/sheet.tsx';
 import { useSessionState, useUnits } from '../../session/use-session.ts';
 import { EVERYTHING, type MadePaper, type PaperKind, type PaperStep } from '../../work/paper-wish.ts';
+import { useDesk } from './desk.ts';
 import { Refused } from './paper-list.tsx';
 import { useMaking } from './use-making.ts';
 import { usePaperGrounds } from './use-paper-look.ts';
@@ -15,6 +16,7 @@ export function MakePaper({ paper, main }: { readonly paper: PaperKind; readonly
   const units = useUnits();
   const { grounds, of } = usePaperGrounds();
   const { making, make, stop } = useMaking();
+  const drawing = useDesk((desk) => desk.drawing);
   const [asking, setAsking] = useState(false);
   const whole = paper.path === EVERYTHING;
   const known = useBarred(whole ? 'party' : of);
@@ -37,9 +39,11 @@ export function MakePaper({ paper, main }: { readonly paper: PaperKind; readonly
       )}
       {pages && (
         <p className="quiet">
-          {paper.count === 1
-            ? told('page.paper.make.count.one')
-            : told('page.paper.make.count', { count: paper.count })}
+          {drawing
+            ? told('page.paper.drawing')
+            : paper.count === 1
+              ? told('page.paper.make.count.one')
+              : told('page.paper.make.count', { count: paper.count })}
         </p>
       )}
       <div>

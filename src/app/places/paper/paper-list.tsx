@@ -4,11 +4,12 @@ import { say } from '../../../engine/words/index.ts';
 import { fieldSentence, useTell, useUnits } from '../../session/use-session.ts';
 import { changeDesk, type Desk, useDesk } from './desk.ts';
 import { paperCount, paperName } from './paper-name.ts';
+import { usePapersShown } from './use-paper-look.ts';
 
 /** The papers that can be made, each with its number of pages; the chosen one lies on the table. */
 export function PaperList(): ReactNode {
   const units = useUnits();
-  const look = useDesk((desk) => desk.look);
+  const look = usePapersShown();
   const refusal = useDesk((desk) => desk.refusal);
   const chosen = useDesk((desk) => desk.path);
   return (

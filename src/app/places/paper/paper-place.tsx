@@ -8,7 +8,7 @@ import { MakePaper } from './make-paper.tsx';
 import { PaperList } from './paper-list.tsx';
 import { RunOfSizes } from './run-of-sizes.tsx';
 import { TrueSize } from './true-size.tsx';
-import { usePaperGrounds, usePaperLook } from './use-paper-look.ts';
+import { usePaperGrounds, usePaperLook, usePapersShown } from './use-paper-look.ts';
 import { YourPaper } from './your-paper.tsx';
 import '../../look/paper.css';
 
@@ -49,7 +49,7 @@ export function PaperPlace(): ReactNode {
 
 function ChosenPaper(): ReactNode {
   const { of } = usePaperGrounds();
-  const look = useDesk((desk) => desk.look);
+  const look = usePapersShown();
   const shown = look?.papers.find(({ path }) => path === look.path) ?? null;
   return (
     <section className="part">

@@ -6,11 +6,12 @@ import { useDesk } from './desk.ts';
 import { PageMarks } from './page-drawing.tsx';
 import { PageSheet } from './page-sheet.tsx';
 import { joinedLayout, type PageLayout, type ShownPage, singlePages } from './sheet-map.ts';
+import { usePapersShown } from './use-paper-look.ts';
 
 /** The pages of the chosen paper on the table: joined as she tapes them, and the others beside. A tap shows one large. */
 export function PaperTable(): ReactNode {
   const units = useUnits();
-  const look = useDesk((desk) => desk.look);
+  const look = usePapersShown();
   const drawing = useDesk((desk) => desk.drawing);
   const [large, setLarge] = useState<number | null>(null);
   const joined = useMemo(() => (look === null ? null : joinedLayout(look.pages)), [look]);

@@ -2,7 +2,7 @@ import { useEffect, useMemo } from 'react';
 import { today } from '../../device/today.ts';
 import { useOrderFile, useSessionState } from '../../session/use-session.ts';
 import { lookAtPaper, stopPaper } from '../../work/paper.ts';
-import type { PaperGrounds, PaperOf } from '../../work/paper-wish.ts';
+import type { PaperGrounds, PaperLook, PaperOf } from '../../work/paper-wish.ts';
 import { changeDesk, clearDesk, useDesk } from './desk.ts';
 
 /** Nothing is drawn before she has paused this long, ms. */
@@ -15,6 +15,12 @@ export function usePaperGrounds(): { readonly grounds: PaperGrounds; readonly of
   const forWhom = useDesk((desk) => desk.forWhom);
   const grounds = useMemo(() => ({ file, today: today() }), [file]);
   return { grounds, of: forWhom === 'party' ? 'party' : child };
+}
+
+/** The papers of whom she looks at; null while only those of somebody else are drawn. */
+export function usePapersShown(): PaperLook | null {
+  const { of } = usePaperGrounds();
+  return useDesk((desk) => (desk.of === of ? desk.look : null));
 }
 
 /**
