@@ -9,6 +9,7 @@ import { Choice } from '../parts/choice.tsx';
 import { TextField } from '../parts/text-field.tsx';
 import { toast } from '../parts/toast.tsx';
 import { BrokenOrders } from './broken-orders.tsx';
+import { DiscardOld } from './discard-old.tsx';
 import { openExample } from './example.ts';
 import { KeptSafe } from './kept-safe.tsx';
 import { OrderList } from './order-list.tsx';
@@ -105,6 +106,7 @@ function Orders({
         <Choice label={say('page.book.show', {}, 'in')} value={shelf} options={shelves} onChange={setShelf} />
       </div>
       {shown.length > 0 && <OrderList orders={shown} shelf={shelf} onChanged={onChanged} />}
+      {shelf === 'deleted' && <DiscardOld deleted={onShelf} onChanged={onChanged} />}
       {shown.length === 0 && (
         <p className="quiet">
           {late.trim() === ''

@@ -3,7 +3,7 @@ import { Link } from 'wouter';
 import { say, speak, type WordKey } from '../../engine/words/index.ts';
 import type { Answer, OrderSummary, Store } from '../../store/index.ts';
 import { useDevice } from '../device/device.tsx';
-import { dayText, today } from '../device/today.ts';
+import { dayAhead, dayText, today } from '../device/today.ts';
 import { Button } from '../parts/button.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { toast } from '../parts/toast.tsx';
@@ -12,6 +12,9 @@ import { isDay, type Shelf } from './sorted-orders.ts';
 
 /** Rows that are put on the page at once; more follow as she scrolls. */
 const ROWS = 60;
+
+/** A deleted order is kept at least this long. */
+const DAYS_KEPT = 30;
 
 /** The orders of one shelf. What is done to one of them is said, and can be undone. */
 export function OrderList({
@@ -58,13 +61,16 @@ export function OrderList({
 }
 
 function OrderLine({ order, shelf }: { readonly order: OrderSummary; readonly shelf: Shelf }): ReactNode {
-  const { title, customer, dueDay, children, origin } = order;
+  const { title, customer, dueDay, children, origin, deletedAt } = order;
   const due = !isDay(dueDay)
     ? say('page.book.due.none', {}, 'in')
     : say(dueDay < today() ? 'page.book.due.past' : 'page.book.due', { day: dayText(dueDay) }, 'in');
   const about = [
     ...(customer === null || customer === '' ? [] : [customer]),
     ...(children.length === 0 ? [] : [children.join(', ')]),
+    ...(deletedAt === null
+      ? []
+      : [say('page.book.kept-until', { day: dayText(dayAhead(deletedAt.slice(0, 10), DAYS_KEPT)) }, 'in')]),
     ...(origin.kind === 'two-tabs' || origin.kind === 'backup' || origin.kind === 'replaced'
       ? [say(`page.book.origin.${origin.kind}`, {}, 'in')]
       : []),
@@ -152,6 +158,7 @@ function Deeds({
   readonly onChanged: () => Promise<void>;
 }): ReactNode {
   const { store } = useDevice();
+  const [asked, setAsked] = useState(false);
   const { id, title } = order;
   const run = async (act: Promise<Answer<unknown>>, said: WordKey, undo: () => void): Promise<void> => {
     onDone();
@@ -170,6 +177,12 @@ function Deeds({
     return saved.ok || saved.conflict !== undefined ? { ok: true, value: null } : saved;
   };
   let copiedId: string | null = null;
+  const discard = async (): Promise<void> => {
+    onDone();
+    const gone = await store.discard([id]);
+    await onChanged();
+    toast(gone.ok ? say('page.book.discarded', { title }, 'in') : speak(gone.problem.say, 'in'));
+  };
   return (
     <div className="stack">
       {shelf !== 'deleted' && (
@@ -194,6 +207,24 @@ function Deeds({
           {say(deed.word, {}, 'in')}
         </Button>
       ))}
+      {shelf === 'deleted' && !asked && (
+        <Button look="wrong" onPress={() => setAsked(true)}>
+          {say('page.book.discard', {}, 'in')}
+        </Button>
+      )}
+      {asked && (
+        <div className="part" role="alert">
+          <p>{say('page.book.discard.about', { title }, 'in')}</p>
+          <div className="row row-end">
+            <Button look="quiet" onPress={() => setAsked(false)}>
+              {say('page.cancel', {}, 'in')}
+            </Button>
+            <Button look="wrong" onPress={() => void discard()}>
+              {say('page.book.discard.sure', {}, 'in')}
+            </Button>
+          </div>
+        </div>
+      )}
     </div>
   );
 }

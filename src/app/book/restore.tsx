@@ -6,6 +6,7 @@ import { dayText } from '../device/today.ts';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
 import { Sheet } from '../parts/sheet.tsx';
+import { Switch } from '../parts/switch.tsx';
 import { toast } from '../parts/toast.tsx';
 
 /** What is in a backup and how it stands to the book; nothing is written before she says so. */
@@ -16,7 +17,8 @@ export function Restore({
   readonly bytes: Uint8Array;
   readonly onClose: () => void;
 }): ReactNode {
-  const { store } = useDevice();
+  const { store, set } = useDevice();
+  const [takeSettings, setTakeSettings] = useState(false);
   const [plan, setPlan] = useState<BackupPlan | null>(null);
   const [problem, setProblem] = useState<StoreProblem | null>(null);
   const [tolerant, setTolerant] = useState(false);
@@ -37,12 +39,14 @@ export function Restore({
 
   const write = async (): Promise<void> => {
     if (plan === null) return;
-    const done = await store.restore(plan, { orders: choices, takeSettings: false });
+    const done = await store.restore(plan, { orders: choices, takeSettings });
     if (!done.ok) return setProblem(done.problem);
+    if (takeSettings && plan.settings !== null) set(plan.settings);
     toast(say('page.keep.restore.done', { ...done.value }, 'in'));
     onClose();
   };
-  const nothing = plan?.entries.every(({ standing }) => standing === 'same') === true;
+  const nothing =
+    plan?.settings === null && plan.entries.every(({ standing }) => standing === 'same') === true;
   return (
     <Sheet
       open
@@ -82,6 +86,13 @@ export function Restore({
                 </li>
               ))}
           </ul>
+          {plan.settings !== null && (
+            <Switch
+              label={say('page.keep.restore.settings', {}, 'in')}
+              value={takeSettings}
+              onChange={setTakeSettings}
+            />
+          )}
           {!nothing && (
             <Button look="main" onPress={() => void write()}>
               {say('page.keep.restore.do', {}, 'in')}
@@ -114,7 +125,10 @@ function OneOrder({
   return (
     <>
       <strong>{theirs.title}</strong>
-      <p className="quiet small">{say(`page.keep.restore.standing.${standing}`, {}, 'in')}</p>
+      <p className="quiet small">
+        {say(`page.keep.restore.standing.${standing}`, {}, 'in')}
+        {theirs.deletedAt !== null && ` · ${say('page.keep.restore.was-deleted', {}, 'in')}`}
+      </p>
       <Choice
         label={say('page.keep.restore.which', { title: theirs.title }, 'in')}
         value={isNew && choice === 'keep-both' ? 'take-theirs' : choice}

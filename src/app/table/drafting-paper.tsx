@@ -9,10 +9,10 @@ import {
   pathStart,
 } from '../../engine/geometry/index.ts';
 import type { UnitSystem } from '../../engine/units/index.ts';
+import { pathData } from '../parts/path-data.ts';
 import { atSize } from './at-size.tsx';
 import type { PlayPaper } from './drafting-play.ts';
 import { lengthText } from './length-text.ts';
-import { pathText } from './path-text.ts';
 
 interface DraftingPaperProps {
   readonly paper: PlayPaper;
@@ -25,15 +25,15 @@ export function DraftingPaper({ paper, units }: DraftingPaperProps): ReactNode {
   const places = drawn.flatMap((step) => step.places);
   return (
     <>
-      <path className="t-pencil-before" d={before.map(pathText).join('')} />
-      <path className="t-pencil" d={drawn.flatMap(({ lines }) => lines.map(pathText)).join('')} />
+      <path className="t-pencil-before" d={before.map(pathData).join('')} />
+      <path className="t-pencil" d={drawn.flatMap(({ lines }) => lines.map(pathData)).join('')} />
       {places.map(({ name, at }, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a place may be set again under its name; they keep their order.
         <circle key={i} className="t-pencil-place" r={2.5} style={atSize(at)} data-place={name} />
       ))}
       {live === null ? null : (
         <g className="t-live-step">
-          <path className="t-pencil-live" d={live.lines.map(pathText).join('')} />
+          <path className="t-pencil-live" d={live.lines.map(pathData).join('')} />
           {live.places.map(({ name, at }) => (
             <g key={name} style={atSize(at)}>
               <circle className="t-place-live" r={4} />

@@ -20,6 +20,7 @@ import { ReadingCard } from './reading-card.tsx';
 import { SceneView } from './scene-view.tsx';
 import { SewnBar } from './sewn-bar.tsx';
 import { TableBar } from './table-bar.tsx';
+import { TableMenu } from './table-menu.tsx';
 import { tableScene, widthLines } from './table-scene.ts';
 import type { TableDress, TableLook, TableMark, TablePlace } from './table-types.ts';
 import { type TapeEnd, tapeEnd } from './tape.ts';
@@ -28,6 +29,7 @@ import { TapeLayer } from './tape-layer.tsx';
 import { touched } from './touch.ts';
 import { transformOf, useCamera } from './use-camera.ts';
 import { useGestures } from './use-gestures.ts';
+import { useNarrow } from './use-narrow.ts';
 import { type OnDragParam, useParamDrag } from './use-param-drag.ts';
 import './table.css';
 
@@ -62,6 +64,7 @@ const PLAY_KEYS: Readonly<Record<string, PlayMove>> = { n: 'on', b: 'back', a: '
 export function DraftingTable(props: DraftingTableProps): ReactNode {
   const { dress, others, units, ruler, look, onLook, picked, onPick } = props;
   const { marks = NONE, markShown = null, governed = NONE, liveParam = null } = props;
+  const narrow = useNarrow();
   const hatches = useId().replaceAll(':', '');
   const sheet = useRef<HTMLDivElement | null>(null);
   const svg = useRef<SVGSVGElement | null>(null);
@@ -164,15 +167,39 @@ export function DraftingTable(props: DraftingTableProps): ReactNode {
   if (dress === null || scene === null) {
     return <section className="t-table t-empty">{say('table.empty', {}, units)}</section>;
   }
+  const bar = (
+    <TableBar
+      look={look}
+      onLook={onLook}
+      tape={tape !== null}
+      onTape={(out) => setTape(out ? [] : null)}
+      units={units}
+    />
+  );
+  const sewn =
+    scene.view === 'sewn' ? <SewnBar scene={scene} look={look} onLook={onLook} units={units} /> : null;
+  const reading =
+    !readable || tape !== null ? null : (
+      <ReadingCard
+        garment={dress.garment}
+        pieces={laid.map(({ cut }) => cut).filter((cut, i, all) => all.indexOf(cut) === i)}
+        picked={picked}
+        onPick={onPick}
+        units={units}
+        ruler={ruler}
+      />
+    );
   return (
     <section className="t-table">
-      <TableBar
-        look={look}
-        onLook={onLook}
-        tape={tape !== null}
-        onTape={(out) => setTape(out ? [] : null)}
-        units={units}
-      />
+      {narrow ? (
+        <TableMenu view={look.view} units={units}>
+          {bar}
+          {sewn}
+          {picked === null ? reading : null}
+        </TableMenu>
+      ) : (
+        bar
+      )}
       <div className="t-sheet" ref={sheet}>
         <svg
           ref={svg}
@@ -237,21 +264,13 @@ export function DraftingTable(props: DraftingTableProps): ReactNode {
           </output>
         )}
       </div>
-      {scene.view === 'sewn' ? <SewnBar scene={scene} look={look} onLook={onLook} units={units} /> : null}
+      {narrow ? null : sewn}
       {scene.view === 'children' ? <ChildrenKey scene={scene} units={units} /> : null}
       {scene.view === 'drafting' ? (
         <PlayBar draft={dress.draft} at={play} onPlay={setPlay} units={units} />
       ) : null}
-      {!readable ? null : tape === null ? (
-        <ReadingCard
-          garment={dress.garment}
-          pieces={laid.map(({ cut }) => cut).filter((cut, i, all) => all.indexOf(cut) === i)}
-          picked={picked}
-          onPick={onPick}
-          units={units}
-          ruler={ruler}
-        />
-      ) : (
+      {narrow && picked === null ? null : reading}
+      {!readable || tape === null ? null : (
         <TapeCard
           ends={tape}
           laid={laid}

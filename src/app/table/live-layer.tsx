@@ -1,12 +1,12 @@
 import type { ReactNode } from 'react';
 import { type Bounds, type Point, pathAt, pathLength } from '../../engine/geometry/index.ts';
 import { edgeStart, findEdge, type Garment, outlineOf } from '../../engine/piece/index.ts';
+import { pathData } from '../parts/path-data.ts';
 import { AtSize } from './at-size.tsx';
 import { type Governed, governedAt, governedKey } from './governed-places.ts';
 import type { LaidPiece } from './lay-pieces.ts';
 import { applyTo, boundsOfAll, isMirrored, movedBounds, svgMatrix } from './motion.ts';
 import { paramKey } from './param-now.ts';
-import { pathText } from './path-text.ts';
 import { readEdge } from './read-edge.ts';
 import type { TableMark, TablePlace } from './table-types.ts';
 
@@ -52,7 +52,7 @@ function Picked({ garment, laid, picked }: Pick<LiveLayerProps, 'garment' | 'lai
             key={key}
             className="t-partner"
             transform={svgMatrix(frame)}
-            d={edges.map(({ path }) => pathText(path)).join('')}
+            d={edges.map(({ path }) => pathData(path)).join('')}
           />
         );
       })}
@@ -70,7 +70,7 @@ function Picked({ garment, laid, picked }: Pick<LiveLayerProps, 'garment' | 'lai
           const edge = picked.kind === 'edge' ? findEdge(piece, picked.edge) : undefined;
           const path = picked.kind === 'piece' ? outlineOf(piece) : edge?.path;
           return path === undefined ? null : (
-            <path key={key} className="t-picked" transform={svgMatrix(frame)} d={pathText(path)} />
+            <path key={key} className="t-picked" transform={svgMatrix(frame)} d={pathData(path)} />
           );
         })}
     </>
@@ -92,7 +92,7 @@ function Mark(props: {
             key={key}
             className="t-mark-edge"
             transform={svgMatrix(frame)}
-            d={pathText(findEdge(cut.piece, edge)?.path ?? outlineOf(cut.piece))}
+            d={pathData(findEdge(cut.piece, edge)?.path ?? outlineOf(cut.piece))}
           />
         ),
       )}

@@ -3,10 +3,10 @@ import type { CutPiece } from '../../engine/cut/index.ts';
 import type { Path } from '../../engine/geometry/index.ts';
 import { type EdgeKind, outlineOf } from '../../engine/piece/index.ts';
 import { cuttingRuns } from '../../engine/sheet/index.ts';
+import { lineData, pathData } from '../parts/path-data.ts';
 import { hatchFill } from './hatches.tsx';
 import type { LaidPiece } from './lay-pieces.ts';
 import { svgMatrix } from './motion.ts';
-import { lineText, pathText } from './path-text.ts';
 import { bracketText, grainText, stitchedNotches } from './piece-signs.ts';
 
 interface PieceDrawingProps {
@@ -24,14 +24,14 @@ export const PieceDrawing = memo(function PieceDrawing(props: PieceDrawingProps)
   const { laid, hatches, allowances, sewn, construction } = props;
   const { cut, frame } = laid;
   const { piece } = cut;
-  const area = pathText(allowances ? cut.cuttingLine : outlineOf(piece));
+  const area = pathData(allowances ? cut.cuttingLine : outlineOf(piece));
   const hatch = hatchFill(hatches, piece.cloth);
   return (
     <g transform={svgMatrix(frame)} className={`t-piece t-cloth-${piece.cloth}`} data-piece={piece.id}>
       <path className="t-cloth" d={area} />
       {hatch === null ? null : <path d={area} fill={hatch} />}
       {construction.length === 0 ? null : (
-        <path className="t-construction" d={construction.map(pathText).join('')} />
+        <path className="t-construction" d={construction.map(pathData).join('')} />
       )}
       {sewn ? <SewnLines cut={cut} /> : <CutLines cut={cut} allowances={allowances} />}
     </g>
@@ -47,23 +47,23 @@ function CutLines({ cut, allowances }: { readonly cut: CutPiece; readonly allowa
   const kinds = [...new Set(piece.markings.map(({ kind }) => kind))];
   return (
     <>
-      <path className="t-stitching" d={stitched.map(({ path }) => pathText(path)).join('')} />
+      <path className="t-stitching" d={stitched.map(({ path }) => pathData(path)).join('')} />
       {kinds.map((kind) => (
         <path
           key={kind}
           className={`t-marking t-${kind}`}
-          d={piece.markings.flatMap((m) => (m.kind === kind ? [pathText(m.path)] : [])).join('')}
+          d={piece.markings.flatMap((m) => (m.kind === kind ? [pathData(m.path)] : [])).join('')}
         />
       ))}
       <path className="t-grain" d={grainText(piece)} />
       {folds.length === 0 ? null : (
         <>
-          <path className="t-fold" d={(runs?.fold ?? folds.map(({ path }) => path)).map(pathText).join('')} />
+          <path className="t-fold" d={(runs?.fold ?? folds.map(({ path }) => path)).map(pathData).join('')} />
           <path className="t-bracket" d={folds.map(({ path }) => bracketText(path)).join('')} />
         </>
       )}
-      <path className="t-notch" d={notches.map(({ from, to }) => lineText(from, to)).join('')} />
-      {runs === null ? null : <path className="t-cutting" d={runs.cut.map(pathText).join('')} />}
+      <path className="t-notch" d={notches.map(({ from, to }) => lineData(from, to)).join('')} />
+      {runs === null ? null : <path className="t-cutting" d={runs.cut.map(pathData).join('')} />}
     </>
   );
 }
@@ -82,7 +82,7 @@ const FINISHED: readonly EdgeKind[] = [
 
 function SewnLines({ cut: { piece } }: { readonly cut: CutPiece }): ReactNode {
   const text = (wanted: (kind: EdgeKind) => boolean): string =>
-    piece.edges.flatMap(({ kind, path }) => (wanted(kind) ? [pathText(path)] : [])).join('');
+    piece.edges.flatMap(({ kind, path }) => (wanted(kind) ? [pathData(path)] : [])).join('');
   return (
     <>
       <path className="t-seam" d={text((kind) => kind !== 'fold' && !FINISHED.includes(kind))} />

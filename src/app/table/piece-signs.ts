@@ -12,7 +12,7 @@ import {
   subtract,
 } from '../../engine/geometry/index.ts';
 import { edgeOf, type Piece } from '../../engine/piece/index.ts';
-import { lineText } from './path-text.ts';
+import { lineData } from '../parts/path-data.ts';
 
 /** Sizes of the signs on a piece, mm, as they are drawn on paper. */
 const ARROW = 7;
@@ -22,13 +22,13 @@ const NOTCHES_APART = 4;
 
 /** A double arrow along the grain. */
 export function grainText({ grain: { from, to } }: Piece): string {
-  return lineText(from, to) + headText(from, to) + headText(to, from);
+  return lineData(from, to) + headText(from, to) + headText(to, from);
 }
 
 /** A bracket whose two arrows point at the edge that lies on the folded cloth. */
 export function bracketText(fold: Path): string {
   const [from, a, b, to] = bracketPoints(fold);
-  return lineText(a, from) + lineText(a, b) + lineText(b, to) + headText(b, to) + headText(a, from);
+  return lineData(a, from) + lineData(a, b) + lineData(b, to) + headText(b, to) + headText(a, from);
 }
 
 /** The bracket from arrow to arrow. */
@@ -45,7 +45,7 @@ export function bracketPoints(fold: Path): readonly [Point, Point, Point, Point]
 function headText(from: Point, to: Point): string {
   const back = scale(direction(to, from), Math.min(ARROW, distance(from, to) / 2));
   const across = scale(outward(back), 0.45);
-  return lineText(to, add(to, add(back, across))) + lineText(to, add(to, subtract(back, across)));
+  return lineData(to, add(to, add(back, across))) + lineData(to, add(to, subtract(back, across)));
 }
 
 /** Notches as strokes into the cloth from the stitching line, for when no cutting line is shown. */

@@ -2,13 +2,13 @@ import { memo, type ReactNode } from 'react';
 import { pathMap } from '../../engine/geometry/index.ts';
 import type { UnitSystem } from '../../engine/units/index.ts';
 import { say } from '../../engine/words/index.ts';
+import { pathData } from '../parts/path-data.ts';
 import { childDash } from './align-children.ts';
 import { AtSize } from './at-size.tsx';
 import { DraftingPaper } from './drafting-paper.tsx';
 import { linesOfHalf } from './drafting-play.ts';
 import { HALVES, halfPieces } from './layers.ts';
 import { svgMatrix } from './motion.ts';
-import { pathText } from './path-text.ts';
 import { PieceDrawing } from './piece-drawing.tsx';
 import type { TableScene } from './table-scene.ts';
 import type { Showable, TableDress } from './table-types.ts';
@@ -45,10 +45,10 @@ export const SceneView = memo(function SceneView(props: SceneViewProps): ReactNo
         <g key={layer} className={`t-layer t-layer-${layer}`}>
           {widths.map(({ key, frame, outline, folds, hem, side, opening }) => (
             <g key={key} transform={svgMatrix(frame)}>
-              <path className="t-cloth" d={pathText(outline)} />
-              <path className="t-seam" d={pathText(side)} />
-              <path className="t-finished" d={pathText(hem) + (opening === null ? '' : pathText(opening))} />
-              <path className="t-pleat" d={folds.map(pathText).join('')} />
+              <path className="t-cloth" d={pathData(outline)} />
+              <path className="t-seam" d={pathData(side)} />
+              <path className="t-finished" d={pathData(hem) + (opening === null ? '' : pathData(opening))} />
+              <path className="t-pleat" d={folds.map(pathData).join('')} />
             </g>
           ))}
           {pieces.map((laid) => (
@@ -68,7 +68,7 @@ export const SceneView = memo(function SceneView(props: SceneViewProps): ReactNo
         <g key={side} className="t-sketch">
           {lines.map(({ stroke, path }, i) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: the lines of a sketch have no names, and keep their order.
-            <path key={i} className={`t-sk-${stroke}`} d={pathText(pathMap(path, frame))} />
+            <path key={i} className={`t-sk-${stroke}`} d={pathData(pathMap(path, frame))} />
           ))}
           <AtSize at={caption}>
             <text className="t-caption" y={20}>
@@ -81,7 +81,7 @@ export const SceneView = memo(function SceneView(props: SceneViewProps): ReactNo
       return scene.children.map(({ name, lines }, child) => (
         <g key={name} className={`t-child t-child-${child % 3}${child === 0 ? ' t-child-own' : ''}`}>
           <path
-            d={lines.map(({ path }) => pathText(path)).join('')}
+            d={lines.map(({ path }) => pathData(path)).join('')}
             strokeDasharray={childDash(child) || undefined}
           />
         </g>

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
+import { lineData } from '../parts/path-data.ts';
 import { AtSize } from './at-size.tsx';
-import { lineText } from './path-text.ts';
 import type { TapeEnd } from './tape.ts';
 
 /** The measuring tape between its two ends. */
@@ -10,8 +10,8 @@ export function TapeLayer({ ends }: { readonly ends: readonly TapeEnd[] }): Reac
     <g className="t-tape">
       {from === undefined || to === undefined ? null : (
         <>
-          <path className="t-tape-band" d={lineText(from.at, to.at)} />
-          <path className="t-tape-ticks" d={lineText(from.at, to.at)} />
+          <path className="t-tape-band" d={lineData(from.at, to.at)} />
+          <path className="t-tape-ticks" d={lineData(from.at, to.at)} />
         </>
       )}
       {ends.map(({ at, caught }, i) => (

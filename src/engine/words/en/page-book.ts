@@ -33,6 +33,17 @@ export const pageBook = {
   'page.book.deleted': '{title} is deleted.',
   'page.book.undelete': 'Bring back',
   'page.book.undeleted': '{title} is back.',
+  'page.book.kept-until': 'can be brought back until {day}',
+  'page.book.discard': 'Remove for good',
+  'page.book.discard.sure': 'Yes, remove it for good',
+  'page.book.discard.title': 'Remove it for good?',
+  'page.book.discard.about':
+    '{title} and its measures can’t be brought back after this, except from a backup.',
+  'page.book.discarded': '{title} is gone for good.',
+  'page.book.discard.old': 'Remove for good what was deleted more than 30 days ago ({count})',
+  'page.book.discard.old.about':
+    '{titles}: these and their measures can’t be brought back after this, except from a backup.',
+  'page.book.discard.old.done': 'Gone for good: {count}.',
   'page.book.more': 'More',
   'page.book.more.what': 'More to do with {title}',
   'page.book.origin.two-tabs': 'kept from another window',
@@ -80,7 +91,9 @@ export const pageBook = {
   'page.keep.restore.add': 'add it',
   'page.keep.restore.unreadable': 'This part can’t be read: {part}. {why}',
   'page.keep.restore.damaged': 'Leave the damaged part out and read the rest',
-  'page.keep.restore.do': 'Write these orders',
+  'page.keep.restore.settings': 'Take its settings too: units of new orders, light or dark',
+  'page.keep.restore.was-deleted': 'it was deleted when the backup was made',
+  'page.keep.restore.do': 'Write this',
   'page.keep.restore.done': 'Added: {added}. Replaced: {replaced}. Kept beside yours: {keptBoth}.',
 
   'page.start': 'A new order',

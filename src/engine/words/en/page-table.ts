@@ -9,6 +9,7 @@ export const pageTable = {
   'table.view.sketch': 'Sketch',
   'table.view.children': 'Children',
   'table.view.drafting': 'Drafting',
+  'table.menu': 'Table: {view}. Views, tape and what is shown.',
   'table.show': 'Show',
   'table.show.allowances': 'Allowances',
   'table.show.net': 'Net',
