@@ -36,8 +36,7 @@ export const pageDress = {
   'page.dress.for.child': '{child} alone',
 
   'page.dress.steps': 'What makes the dress',
-  'page.dress.order':
-    'In the order in which the program sews them.',
+  'page.dress.order': 'In the order in which the program sews them.',
   'page.dress.order.own': 'They come last, one after another as they stand here.',
   'page.dress.none': 'Nothing yet. Add a skirt, a neckline, an opening.',
   'page.dress.add': 'Add to the dress',
@@ -46,7 +45,6 @@ export const pageDress = {
   'page.dress.add.find': 'Find',
   'page.dress.add.none': 'Nothing is called that.',
   'page.dress.add.instead': 'instead of: {step}',
-  'page.dress.add.another': 'one more',
   'page.dress.add.not-now': 'Not with this dress: {why}',
   'page.dress.added': '{step} is added.',
 
@@ -69,7 +67,6 @@ export const pageDress = {
   'page.dress.step.changed': 'own for {child}',
   'page.dress.step.instead': 'Instead of: {step}',
   'page.dress.step.off.about': 'Left out. Put it back to see its numbers.',
-  'page.dress.step.off.all': 'Left out for everyone',
   'page.dress.step.remove': 'Take out',
   'page.dress.step.remove.what': 'Take out {step}',
   'page.dress.step.removed': '{step} is taken out.',
