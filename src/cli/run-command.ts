@@ -6,6 +6,7 @@ import { dressesCommand } from './dresses-command.ts';
 import { exampleCommand } from './example-command.ts';
 import { growthCommand } from './growth-command.ts';
 import { EXIT, type ExitCode, type Io } from './io.ts';
+import { type LayWish, layCommand } from './lay-command.ts';
 import { measuresCommand } from './measures-command.ts';
 import { packCommand } from './pack-command.ts';
 import { refusal, sayRefusal } from './refusal.ts';
@@ -36,6 +37,7 @@ const JSON_HELP = 'say it as JSON, for other programs';
 type Flags = Readonly<
   Partial<Record<'replace' | 'evenSo' | 'progress' | 'all' | 'json' | 'boy' | 'inches', boolean>>
 >;
+type LayGiven = Omit<LayWish, 'json'>;
 type AverageGiven = Pick<AverageWish, 'age' | 'height' | 'weight'>;
 
 function createProgram(io: Io, finish: (code: ExitCode) => void): Command {
@@ -74,6 +76,23 @@ What it hands back to the shell: ${say('cli.exits', {}, 'cm')}`,
       const { replace = false, evenSo = false, progress = false, json = false } = given;
       finish(await packCommand(io, file, { into: into ?? null, replace, evenSo, progress, json }));
     });
+
+  program
+    .command('lay')
+    .description('lay all pieces of an order on their cloths with as little cloth as can be, and draw it')
+    .argument('<order>', 'the order, a .json file')
+    .option(
+      '--seconds <seconds>',
+      'how long to search on all cloths together (else 60); Ctrl-C ends it sooner',
+    )
+    .option('--tries <count>', 'search by so many tries on each cloth instead: always the same lay')
+    .option('--seed <number>', 'another search gives another lay')
+    .option('--child <name>', 'one child alone (else all together)')
+    .option('--sheet <file>', 'draw the lays into this new file: .pdf, or .svg for each page a file')
+    .option('--json', JSON_HELP)
+    .action(async (file: string, { json = false, ...given }: Flags & LayGiven) =>
+      finish(await layCommand(io, file, { ...given, json })),
+    );
 
   program
     .command('check')

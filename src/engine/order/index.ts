@@ -20,7 +20,8 @@ export { type GrowthReport, growthReport } from './growth-report.ts';
 export { type GrowthSection, growthSections } from './growth-words.ts';
 export { type KeptOrder, readKeptOrder } from './kept-order.ts';
 export { LARGEST_ORDER } from './largest-order.ts';
-export { clothsToBuy } from './lay-cloths.ts';
+export { clothsToBuy, type LaidCloths, type LayStep } from './lay-cloths.ts';
+export { layPack } from './lay-pack.ts';
 export { libraryPages } from './library-pages.ts';
 export {
   childPack,

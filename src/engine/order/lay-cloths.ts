@@ -4,6 +4,7 @@ import {
   type LayPiece,
   type LayPlan,
   type LayRefusal,
+  type LayRunSettings,
   layOnLengths,
   type PlacedStretch,
   planLay,
@@ -37,9 +38,20 @@ export interface LaidCloths {
 /** The search tries as many places for each lay of a pack, so that a pack is soon made and always the same. */
 export const PACK_SEARCH = { seed: 1, child: 1500, party: 4000 } as const;
 
-/** Lays the pieces of one child on the cloths of the order. */
+/** How long to search on a cloth: as `LayRunSettings` say. */
+export type ClothSearch = (cloth: OrderCloth) => Omit<LayRunSettings, 'start'>;
+
+/** How far a search is: on which cloth, and the length that its pieces take so far, mm; null before there is a lay. */
+export interface LayStep {
+  readonly cloth: OrderCloth;
+  readonly evaluations: number;
+  readonly length: number | null;
+}
+
+/** Lays the pieces of one child on the cloths of the order, as a pack does. */
 export function layChild(order: Order, pieces: readonly CutPiece[]): LaidCloths {
-  return laidCloths(order, pieces, (cloth, own) => layCloth(cloth, own, PACK_SEARCH.child, null));
+  const { seed, child: evaluations } = PACK_SEARCH;
+  return ended(layInTurn(order, pieces, null, () => ({ seed, evaluations })));
 }
 
 /**
@@ -57,10 +69,15 @@ export function layParty(
       problems: uniqueRefusals(alone.flatMap(({ problems }) => problems)),
     };
   }
-  return laidCloths(order, pieces, (cloth, own) => {
-    const before = alone.flatMap(({ lists }) => lists.filter((list) => list.cloth === cloth));
-    return layCloth(cloth, own, PACK_SEARCH.party, alone.length > 1 ? before : null);
-  });
+  const { seed, party: evaluations } = PACK_SEARCH;
+  return ended(layInTurn(order, pieces, alone.length > 1 ? alone : null, () => ({ seed, evaluations })));
+}
+
+function ended<T>(run: Generator<unknown, T, undefined>): T {
+  for (;;) {
+    const { value, done } = run.next();
+    if (done === true) return value as T;
+  }
 }
 
 /** What keeps pieces from being laid on their cloths, found without laying them. */
@@ -104,39 +121,44 @@ function stripeMatches({ piece, label }: CutPiece): readonly StripeMatch[] {
   });
 }
 
-function laidCloths(
+/**
+ * Lays pieces on their cloths, one after another, and tells of it after every little piece of work. `alone`: the lays
+ * of each child, from which the lay of all begins and with which it is compared.
+ */
+export function* layInTurn(
   order: Order,
   pieces: readonly CutPiece[],
-  lay: (cloth: OrderCloth, own: readonly CutPiece[]) => LaidCloth | readonly LayRefusal[],
-): LaidCloths {
+  alone: readonly LaidCloths[] | null,
+  search: ClothSearch,
+): Generator<LayStep, LaidCloths, undefined> {
   const lists: LaidCloth[] = [];
   const problems: LayRefusal[] = [];
   for (const cloth of order.cloths) {
     const own = onCloth(order, cloth, pieces);
     if (own.length === 0) continue;
-    const laid = lay(cloth, own);
+    const before = alone?.flatMap(({ lists: all }) => all.filter((list) => list.cloth === cloth)) ?? null;
+    const laid = yield* layCloth(cloth, own, before, search(cloth));
     if ('lengths' in laid) lists.push(laid);
     else problems.push(...laid);
   }
   return { lists, problems };
 }
 
-function layCloth(
+function* layCloth(
   cloth: OrderCloth,
   own: readonly CutPiece[],
-  evaluations: number,
   alone: readonly LaidCloth[] | null,
-): LaidCloth | readonly LayRefusal[] {
+  search: Omit<LayRunSettings, 'start'>,
+): Generator<LayStep, LaidCloth | readonly LayRefusal[], undefined> {
   const pieces = piecesToLay(cloth, own);
   const found =
     cloth.atHand.length > 0
-      ? onLengths(pieces, cloth, evaluations)
-      : onRoll(pieces, cloth, evaluations, alone);
+      ? yield* onLengths(pieces, cloth, search)
+      : yield* onRoll(pieces, cloth, alone, search);
   if (!('lengths' in found)) return found;
-  const lengths = found.lengths.map(({ at, plan, placed }): FoundLength => {
-    const lay = readLay(plan, placed);
-    return { at, plan, placed, lay };
-  });
+  const lengths = found.lengths.map(
+    ({ at, plan, placed }): FoundLength => ({ at, plan, placed, lay: readLay(plan, placed) }),
+  );
   const toBuy = lengths.reduce((sum, { at, lay }) => sum + (at === null ? lay.toBuy.bought : 0), 0);
   const laid = { cloth, pieces: own, lengths, toBuy };
   const all = lengths.length === 1 && lengths[0]?.at === null ? lengths[0].lay : null;
@@ -145,44 +167,38 @@ function layCloth(
   return { ...laid, saved: savedCloth(all, lays) };
 }
 
-type Found =
-  | {
-      readonly lengths: readonly {
-        readonly at: number | null;
-        readonly plan: LayPlan;
-        readonly placed: readonly PlacedStretch[];
-      }[];
-    }
-  | readonly LayRefusal[];
+type Found = { readonly lengths: readonly Omit<FoundLength, 'lay'>[] } | readonly LayRefusal[];
 
-function onRoll(
+function* onRoll(
   pieces: readonly LayPiece[],
   cloth: OrderCloth,
-  evaluations: number,
   alone: readonly LaidCloth[] | null,
-): Found {
+  search: Omit<LayRunSettings, 'start'>,
+): Generator<LayStep, Found, undefined> {
   const planned = planLay(pieces, cloth);
   if (!planned.ok) return planned.refusals;
   const { plan } = planned;
-  const start =
-    alone === null
-      ? null
-      : sideBySide(
-          plan,
-          alone.flatMap(({ lengths }) => lengths),
-        );
-  const settings = { seed: PACK_SEARCH.seed, evaluations, ...(start === null ? {} : { start }) };
+  const before = alone?.flatMap(({ lengths }) => lengths) ?? null;
+  const start = before === null ? null : sideBySide(plan, before);
   let placed: readonly PlacedStretch[] | null = null;
-  for (const step of runLay(plan, settings)) placed = step.best ?? placed;
+  for (const { best, evaluations } of runLay(plan, { ...search, ...(start === null ? {} : { start }) })) {
+    placed = best ?? placed;
+    const last = placed?.at(-1);
+    yield { cloth, evaluations, length: last === undefined ? null : last.from + last.length };
+  }
   return placed === null ? noPlace(cloth) : { lengths: [{ at: null, plan, placed }] };
 }
 
-function onLengths(pieces: readonly LayPiece[], cloth: OrderCloth, evaluations: number): Found {
-  const settings = { seed: PACK_SEARCH.seed, evaluations, mayBuy: true };
-  const run = layOnLengths(pieces, cloth, cloth.atHand, settings);
+function* onLengths(
+  pieces: readonly LayPiece[],
+  cloth: OrderCloth,
+  search: Omit<LayRunSettings, 'start'>,
+): Generator<LayStep, Found, undefined> {
+  const run = layOnLengths(pieces, cloth, cloth.atHand, { ...search, mayBuy: true });
   for (;;) {
     const { value, done } = run.next();
     if (done === true) return value.lengths === null ? value.refusals : { lengths: value.lengths };
+    yield { cloth, evaluations: value.evaluations, length: null };
   }
 }
 

@@ -29,13 +29,13 @@ const FOOT = 10;
 const NAME = 3.4;
 
 /**
- * Rows of a stretch, each as wide as the page: the length of the cloth runs to the right, heads lie to the left. A
+ * Rows of a stretch, all alike and no wider than the page: the length of the cloth runs to the right, heads lie to the left. A
  * piece over the end of a row is drawn in both.
  */
 export function stretchRows(drawing: StretchDrawing, width: number, ink: Ink): readonly Drawn[] {
   const { stretch, shrink } = drawing;
-  const onRow = width * shrink;
-  const rows = Math.max(1, Math.ceil(stretch.length / onRow - 1e-6));
+  const rows = Math.max(1, Math.ceil(stretch.length / (width * shrink) - 1e-6));
+  const onRow = stretch.length / rows;
   return Array.from({ length: rows }, (_, i) => {
     const from = i * onRow;
     return rowOf(drawing, from, Math.min(stretch.length, from + onRow), ink);

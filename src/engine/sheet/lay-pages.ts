@@ -116,7 +116,7 @@ const lettered = (offcuts: readonly Offcut[], stretch: number): readonly Lettere
 /** Scales that a ruler reads easily: the first at which the cloth fits on the page is taken. */
 const SHRINKS = [4, 5, 8, 10, 12, 15, 20, 25, 30] as const;
 /** The most of a page's height that cloth takes on one row, and where it needs several, mm. */
-const TALLEST = { one: 135, several: 92 };
+const TALLEST = { one: 135, several: 98 };
 
 export function shrinkFor({ depth, length }: LaidStretch, width: number, tallest = TALLEST): number {
   const fits = (shrink: number): boolean =>

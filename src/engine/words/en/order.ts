@@ -333,6 +333,16 @@ export const order = {
   'cli.pack.writing': 'writing: {what}',
   'cli.pack.buy': 'Buy {length} of {cloth}.',
   'cli.pack.done': '{count} files written. Open README.txt first: {folder}',
+  'cli.lay.searching': '{cloth}: {length}, {tries} tries',
+  'cli.lay.first': '{cloth}: looking for a first lay',
+  'cli.lay.cloth': '{cloth}: buy {length}. The lay takes {used}, {percent} % of it is pieces.',
+  'cli.lay.saved': '  Each child laid alone takes {alone}: one lay for all saves {saved}.',
+  'cli.lay.at-hand': '  On your length {number}: {used}, {percent} % of it is pieces.',
+  'cli.lay.drawn': 'Drawn into {file}.',
+  'cli.lay.stopped': 'Stopped; these are the best lays so far.',
+  'cli.lay.no-child': 'There is no child "{name}" in this order. There are: {known}.',
+  'cli.lay.bad-number': '{option} wants a number above 0, not "{found}".',
+  'cli.lay.bad-sheet': 'A lay is drawn into a .pdf or .svg file, not "{found}".',
   'cli.pack.stop':
     'No pack was made: for {names} something must be mended before it is cut. Say --even-so to make a marked pack all the same.',
   'cli.pack.unprintable':

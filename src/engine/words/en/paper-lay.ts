@@ -6,7 +6,7 @@ export const paperLay = {
   'paper.lay.buy-none': 'Nothing to buy: all of it lies on what you have.',
   'paper.lay.saved': 'Each child laid alone takes {alone}: one lay for all saves {saved}.',
   'paper.lay.about':
-    'The cut end of the cloth lies on the left. The arrow in a piece is its grain line and points to the head. For each piece measure to both ends of its grain line: along from the cut end, in from the edge that is named. Pin it there, then cut.',
+    'The cut end of the cloth lies on the left. The arrow in a piece is its grain line and points to the head. For each piece measure to both ends of its grain line: along from the cut end, and across from the edge that is named. Pin it there, then cut.',
   'paper.lay.bought': 'On the cloth to be bought',
   'paper.lay.at-hand': 'On your length {number}',
   'paper.lay.facts':
@@ -24,9 +24,9 @@ export const paperLay = {
   'paper.lay.fold': 'fold',
   'paper.lay.number': 'No.',
   'paper.lay.piece': 'Piece',
-  'paper.lay.head': 'Upper end, along / in',
-  'paper.lay.foot': 'Lower end, along / in',
-  'paper.lay.edge': 'In is measured',
+  'paper.lay.head': 'Upper end: along / across',
+  'paper.lay.foot': 'Lower end: along / across',
+  'paper.lay.edge': 'Across is measured',
   'paper.lay.pin': '{along} / {across}',
   'paper.lay.double': 'cut double',
   'paper.lay.on-fold': 'on the fold',

@@ -1,0 +1,48 @@
+import { layPages, type Page } from '../sheet/index.ts';
+import { checkOrder } from './check-order.ts';
+import { deskOf, type PaperTools } from './child-papers.ts';
+import { type ClothSearch, type LaidCloths, type LayStep, layChild, layInTurn } from './lay-cloths.ts';
+import type { Order } from './order.ts';
+import type { OrderProblem } from './problem.ts';
+
+export interface LaidPack {
+  readonly cloths: LaidCloths;
+  readonly pages: readonly Page[];
+}
+
+export type LayPackResult =
+  | { readonly ok: true; readonly laid: LaidPack }
+  | { readonly ok: false; readonly problems: readonly OrderProblem[] };
+
+/**
+ * Lays an order's cloths as long as `search` says, and draws the lays. `child`: the place of one child in the order;
+ * null lays all, together or one lay a child as the order says.
+ */
+export function* layPack(
+  order: Order,
+  tools: PaperTools,
+  child: number | null,
+  search: ClothSearch,
+): Generator<LayStep, LayPackResult, undefined> {
+  const report = checkOrder(order, tools.today);
+  if (!report.ok) return { ok: false, problems: report.problems };
+  const wanted = report.children.filter((_, i) => child === null || i === child);
+  const { day, paper, ink } = deskOf(order, tools);
+  let cloths: LaidCloths;
+  if (wanted.length > 1 && order.layTogether) {
+    const alone = wanted.map(({ pieces }) => layChild(order, pieces));
+    const all = wanted.flatMap(({ pieces }) => pieces);
+    cloths = yield* layInTurn(order, all, alone, search);
+  } else {
+    const each: LaidCloths[] = [];
+    for (const { pieces } of wanted) each.push(yield* layInTurn(order, pieces, null, search));
+    cloths = {
+      lists: each.flatMap(({ lists }) => lists),
+      problems: each.flatMap(({ problems }) => problems),
+    };
+  }
+  const [only] = wanted;
+  const title = wanted.length === 1 && only !== undefined ? only.name : order.title;
+  const pages = layPages({ title, date: day, cloths: cloths.lists, paper, ink });
+  return { ok: true, laid: { cloths, pages } };
+}
