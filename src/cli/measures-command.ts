@@ -1,4 +1,4 @@
-import { MEASURES } from '../engine/body/index.ts';
+import { MEASURES, type NextMeasure, NINETY_PERCENT } from '../engine/body/index.ts';
 import {
   grownWords,
   type NeededMeasure,
@@ -8,7 +8,7 @@ import {
   readOrder,
 } from '../engine/order/index.ts';
 import { formatLength, type UnitSystem } from '../engine/units/index.ts';
-import { say } from '../engine/words/index.ts';
+import { type Saying, say, speak } from '../engine/words/index.ts';
 import { EXIT, type ExitCode, type Io } from './io.ts';
 import { openOrder } from './order-file.ts';
 import { orderRefusal, type Refusal, refusal, sayRefusal } from './refusal.ts';
@@ -23,6 +23,8 @@ export interface MeasuresWish {
 interface ChildMeasures {
   readonly child: OrderChild;
   readonly needed: readonly NeededMeasure[];
+  readonly next: NextMeasure | null;
+  readonly doubts: readonly Saying[];
 }
 
 /** Says which measurements a dress rests on, which of them are known, and how the others are taken. */
@@ -34,7 +36,8 @@ export async function measuresCommand(io: Io, { file, steps, json }: MeasuresWis
   for (const child of order.children) {
     const found = neededMeasures(order, child);
     if (!found.ok) return sayRefusal(io, orderRefusal(found.problems, order.units), json);
-    children.push({ child, needed: found.needed });
+    const { needed, next, doubts } = found;
+    children.push({ child, needed, next, doubts });
   }
   if (json) io.out(`${JSON.stringify({ ok: true, ...measureData(children, file !== null) }, null, 2)}\n`);
   else
@@ -65,7 +68,7 @@ const thoughtOf = (steps: readonly string[]): object => ({
 });
 
 function measureLines(
-  { child, needed }: ChildMeasures,
+  { child, needed, next, doubts }: ChildMeasures,
   units: UnitSystem,
   isReal: boolean,
 ): readonly string[] {
@@ -86,20 +89,27 @@ function measureLines(
     ...(missing.length === 0
       ? []
       : [`  ${say(isReal ? 'cli.measures.filled-in' : 'cli.measures.take', {}, units)}`]),
+    ...(isReal && missing.length > 0 ? [`    (${say('measure.give-or-take', {}, units)})`] : []),
     ...missing.flatMap(({ id, use, value }) => [
       isReal
         ? `    ${label(id).padEnd(wide)}  ${about(value, units)}${use === 'checks' ? ` (${say('cli.measures.checks', {}, units)})` : ''}`
         : `    ${label(id)}`,
       `      ${say(`measure.${id}.how`, {}, units)}`,
+      ...(isReal && value.from === 'estimated' ? [`      ${say(value.rule, {}, units)}`] : []),
     ]),
+    ...(isReal && next !== null ? [`  ${nextWords(next, units)}`] : []),
+    ...doubts.map((doubt) => `  ${speak(doubt, units)}`),
   ];
 }
 
 function about(value: NeededMeasure['value'], units: UnitSystem): string {
   const length = formatLength(value.mm, units);
   if (value.from === 'measured') return length;
-  return say('cli.measures.about', { length, spread: { mm: value.spread } }, units);
+  return say('cli.measures.about', { length, spread: { mm: NINETY_PERCENT * value.spread } }, units);
 }
+
+const nextWords = ({ id, narrows }: NextMeasure, units: UnitSystem): string =>
+  say('measure.next', { measure: { word: `measure.${id}` }, share: Math.round(100 * narrows) }, units);
 
 function measureData(children: readonly ChildMeasures[], isReal: boolean): object {
   const data = ({ id, use, value }: NeededMeasure): object => ({
@@ -108,6 +118,13 @@ function measureData(children: readonly ChildMeasures[], isReal: boolean): objec
     use,
     how: say(`measure.${id}.how`, {}, 'cm'),
     ...(isReal ? value : {}),
+    ...(isReal && value.from === 'estimated' ? { source: say(value.rule, {}, 'cm') } : {}),
   });
-  return { children: children.map(({ child: { name }, needed }) => ({ name, measures: needed.map(data) })) };
+  return {
+    children: children.map(({ child: { name }, needed, next, doubts }) => ({
+      name,
+      measures: needed.map(data),
+      ...(isReal ? { next, doubts: doubts.map((doubt) => speak(doubt, 'cm')) } : {}),
+    })),
+  };
 }

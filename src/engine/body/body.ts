@@ -31,4 +31,6 @@ export interface BodyInput {
   readonly ageMonths?: number | null;
   readonly sex?: Sex;
   readonly measured: Measured;
+  /** kg; girths are filled in by it. */
+  readonly weight?: number | null;
 }

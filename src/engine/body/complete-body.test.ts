@@ -106,7 +106,7 @@ describe('filling in', () => {
   it('a measured waist moves the chest, and the chest the rest', () => {
     const usual = bodyOf({ measured: { height: 1100 } }).values;
     const wide = bodyOf({ measured: { height: 1100, waistGirth: 560 } }).values;
-    expect(wide.chestGirth).toMatchObject({ rule: 'body.rule.chest-by-waist' });
+    expect(wide.chestGirth).toMatchObject({ rule: 'body.rule.by-girths' });
     expect(wide.chestGirth.mm).toBeGreaterThan(usual.chestGirth.mm + 20);
     expect(wide.chestGirth.mm).toBeLessThan(usual.chestGirth.mm + 56);
     expect(wide.hipGirth.mm).toBeGreaterThan(usual.hipGirth.mm);

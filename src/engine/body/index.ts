@@ -7,8 +7,11 @@ export {
   dayText,
   monthsInDays,
 } from './calendar.ts';
-export { checkMeasures } from './check-measures.ts';
 export { completeBody } from './complete-body.ts';
+export type { Measurings } from './doubt-again.ts';
+export { type DoubtContext, doubtMeasures } from './doubt-measures.ts';
+export type { OtherChild } from './doubt-slips.ts';
+export { measureNext, type NextMeasure } from './fill-next.ts';
 export {
   type GrownBody,
   type GrownFrom,

@@ -16,13 +16,30 @@ export type BodyProblemCode =
   | 'body.meant-inches'
   | 'body.meant-centimetres'
   | 'body.meant-millimetres'
-  | 'body.do-not-belong';
+  | 'body.do-not-belong'
+  | 'body.half-measured'
+  | 'body.measured-twice'
+  | 'body.digits-swapped'
+  | 'body.fields-swapped'
+  | 'body.all-in-inches'
+  | 'body.all-in-centimetres'
+  | 'body.all-in-millimetres'
+  | 'body.arm-too-short'
+  | 'body.other-child'
+  | 'body.age-unusual'
+  | 'body.weight-not-possible'
+  | 'body.weight-in-pounds'
+  | 'body.weight-in-kilos'
+  | 'body.weight-unusual'
+  | 'body.shrank'
+  | 'body.grew-too-fast'
+  | 'body.changed-too-much';
 
 /** `stop`: cannot be drafted; `warn`: can, but look again. `measure` is the field to look at. */
 export interface BodyProblem {
   readonly code: BodyProblemCode;
   readonly level: 'stop' | 'warn';
-  readonly measure: MeasureId | 'age' | null;
+  readonly measure: MeasureId | 'age' | 'weight' | null;
   readonly values: WordValues;
 }
 

@@ -14,7 +14,9 @@ export function bodyProblem(child: OrderChild, problem: BodyProblem): OrderProbl
   const path: OrderPath =
     problem.measure === null || problem.measure === 'age'
       ? child.path
-      : [...child.path, 'measures', problem.measure];
+      : problem.measure === 'weight'
+        ? [...child.path, 'weight']
+        : [...child.path, 'measures', problem.measure];
   return aboutPlace({ child: child.name, path }, problemSaying(problem, child.name));
 }
 

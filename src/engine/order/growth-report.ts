@@ -77,7 +77,7 @@ export function growthOf(child: OrderChild, dress: ChildDress | null, today: str
   if (!result.ok) return { kind: 'refused', problems: result.problems };
   const { grown, warnings } = result;
   const measured = Object.fromEntries(Object.entries(grown.values).map(([id, { value }]) => [id, value]));
-  const completed = completeBody({ ...child.body, measured });
+  const completed = completeBody({ ...child.body, measured, weight: grown.weight?.value ?? null });
   const body = completed.ok ? completed.body : null;
   const chestEase = dress === null ? null : easeOf(dress);
   const isGrown = growth.drafted !== null;

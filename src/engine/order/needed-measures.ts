@@ -1,5 +1,16 @@
-import { type Body, type BodyValue, completeBody, MEASURE_IDS, type MeasureId } from '../body/index.ts';
+import {
+  type Body,
+  type BodyValue,
+  completeBody,
+  MEASURE_IDS,
+  type MeasureId,
+  measureNext,
+  type NextMeasure,
+  problemSaying,
+} from '../body/index.ts';
 import { checkGarment } from '../check/index.ts';
+import type { Saying } from '../words/index.ts';
+import { doubtContext } from './doubt-context.ts';
 import { bodyProblem, dressProblem } from './dress-problems.ts';
 import type { Order, OrderChild } from './order.ts';
 import type { OrderProblem } from './problem.ts';
@@ -15,7 +26,14 @@ export interface NeededMeasure {
 }
 
 export type NeededMeasures =
-  | { readonly ok: true; readonly needed: readonly NeededMeasure[] }
+  | {
+      readonly ok: true;
+      readonly needed: readonly NeededMeasure[];
+      /** What to measure next so that the lines of the dress become surest; null where nothing is open. */
+      readonly next: NextMeasure | null;
+      /** What is worth a second look among what was measured. */
+      readonly doubts: readonly Saying[];
+    }
   | { readonly ok: false; readonly problems: readonly OrderProblem[] };
 
 /**
@@ -23,7 +41,7 @@ export type NeededMeasures =
  * list is right for every block and design there is. In the order in which a maker is asked for them.
  */
 export function neededMeasures(order: Order, child: OrderChild): NeededMeasures {
-  const completed = completeBody(child.body);
+  const completed = completeBody(child.body, doubtContext(order, child));
   if (!completed.ok)
     return { ok: false, problems: completed.problems.map((problem) => bodyProblem(child, problem)) };
   const uses = new Map<MeasureId, MeasureUse>();
@@ -41,8 +59,11 @@ export function neededMeasures(order: Order, child: OrderChild): NeededMeasures 
   if ([...uses.keys()].some((id) => values[id].from === 'estimated') && !uses.has('height')) {
     uses.set('height', 'estimates');
   }
+  const drawing = MEASURE_IDS.filter((id) => uses.get(id) === 'drawing');
   return {
     ok: true,
+    next: measureNext(child.body, drawing),
+    doubts: completed.warnings.map((problem) => problemSaying(problem, child.name)),
     needed: MEASURE_IDS.flatMap((id) => {
       const use = uses.get(id);
       return use === undefined ? [] : [{ id, use, value: values[id] }];

@@ -48,10 +48,11 @@ export function readGrowth(
   order: OrderFile,
   file: ChildFile,
   at: OrderPlace,
-  body: BodyInput,
+  unweighed: BodyInput,
   problems: OrderProblem[],
 ): GrowingChild {
   const weight = readWeight(file.weight, { ...at, path: [...at.path, 'weight'] }, problems);
+  const body = weight === null ? unweighed : { ...unweighed, weight };
   const event = readDay(order.dueDay);
   const day = file.measured === undefined ? null : readDay(file.measured);
   const born = event === null ? null : birthday(file, body, event);
@@ -79,7 +80,10 @@ export function readGrowth(
   const measured = Object.fromEntries(
     Object.entries(result.grown.values).map(([id, { value }]) => [id, value]),
   );
-  return { body: { ...body, measured }, growth: { ...growth, drafted: result } };
+  return {
+    body: { ...body, measured, weight: result.grown.weight?.value ?? null },
+    growth: { ...growth, drafted: result },
+  };
 }
 
 function birthday(file: ChildFile, body: BodyInput, event: CalendarDay): CalendarDay | null {

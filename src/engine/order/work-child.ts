@@ -6,6 +6,7 @@ import { type DressWish, designDress } from '../design/index.ts';
 import type { ClothRole, Garment } from '../piece/index.ts';
 import type { Ruler } from '../units/index.ts';
 import type { Saying } from '../words/index.ts';
+import { doubtContext } from './doubt-context.ts';
 import { bodyProblem, dressProblem, skippedFinding } from './dress-problems.ts';
 import { growthFindings } from './growth-findings.ts';
 import type { Order, OrderChild } from './order.ts';
@@ -69,7 +70,7 @@ export function workChild(order: Order, child: OrderChild): ChildResult {
 
 /** Her body and her dress. Refuses measures and designs that can't be. */
 export function drawnDress(order: Order, child: OrderChild): DrawnResult {
-  const completed = completeBody(child.body);
+  const completed = completeBody(child.body, doubtContext(order, child));
   if (!completed.ok) {
     const stops = completed.problems.filter(({ level }) => level === 'stop');
     return { ok: false, problems: stops.map((problem) => bodyProblem(child, problem)) };

@@ -1,6 +1,7 @@
 import { memo, type ReactNode, useState } from 'react';
-import type { BodyValue, MeasureId } from '../../../engine/body/index.ts';
+import { type BodyValue, type MeasureId, NINETY_PERCENT } from '../../../engine/body/index.ts';
 import type { Finding } from '../../../engine/order/index.ts';
+import type { UnitSystem } from '../../../engine/units/index.ts';
 import { say } from '../../../engine/words/index.ts';
 import { LengthField } from '../../parts/length-field.tsx';
 import { MoreLink } from '../../parts/more-link.tsx';
@@ -32,7 +33,13 @@ export const MeasureField = memo(function MeasureField({ id }: { readonly id: Me
       byRule={value === undefined || value.from === 'measured' ? '' : inUnits(value.mm, units)}
       problem={problem}
       doubt={doubt === undefined || given === undefined || old ? null : tell(doubt.say)}
-      about={howShown ? say(`measure.${id}.how`, {}, units) : given === undefined ? ruleOf(value) : null}
+      about={
+        howShown
+          ? [say(`measure.${id}.how`, {}, units), ruleOf(given === undefined ? value : undefined)].join(' ')
+          : given === undefined
+            ? bandOf(value, units)
+            : null
+      }
       onChange={(text) => edit(id, text)}
       onDone={session.settle}
       aside={
@@ -57,7 +64,13 @@ const isAbout = ({ say: { values } }: Finding, id: MeasureId): boolean => {
   return typeof measure === 'object' && 'word' in measure && measure.word === `measure.${id}`;
 };
 
-const ruleOf = (value: BodyValue | undefined): string | null =>
+/** How sure a filled-in value is: nine girls of ten lie within. Its source stands one tap away, with how it is taken. */
+const bandOf = (value: BodyValue | undefined, units: UnitSystem): string | null =>
   value === undefined || value.from === 'measured'
     ? null
+    : say('measure.give-or-take-of', { band: { mm: NINETY_PERCENT * value.spread } }, units);
+
+const ruleOf = (value: BodyValue | undefined): string =>
+  value === undefined || value.from === 'measured'
+    ? ''
     : say('page.measures.estimated', { rule: say(value.rule, {}, 'in') }, 'in');

@@ -1,5 +1,5 @@
 import { type ReactNode, useDeferredValue, useMemo } from 'react';
-import { MEASURE_IDS, type MeasureId } from '../../../engine/body/index.ts';
+import { MEASURE_IDS, type MeasureId, type NextMeasure } from '../../../engine/body/index.ts';
 import { neededMeasures } from '../../../engine/order/index.ts';
 import { say } from '../../../engine/words/index.ts';
 import { useChild, useProblemAt, useSessionState, useUnits } from '../../session/use-session.ts';
@@ -14,7 +14,7 @@ export function MeasuresPlace(): ReactNode {
   const { index, work } = useChild();
   const units = useUnits();
   const problem = useProblemAt(`children[${index}]`);
-  const needed = useNeeded();
+  const { needed, next } = useNeeded();
   const others = MEASURE_IDS.filter((id) => !needed.includes(id));
   const field = (id: MeasureId): ReactNode => <MeasureField key={`${index} ${id}`} id={id} />;
   return (
@@ -30,6 +30,15 @@ export function MeasuresPlace(): ReactNode {
         <MeasuringDay key={`day ${index}`} />
       </details>
       <h3>{say('page.measures.needed', {}, units)}</h3>
+      {next !== null && (
+        <p className="small">
+          {say(
+            'measure.next',
+            { measure: { word: `measure.${next.id}` }, share: Math.round(100 * next.narrows) },
+            units,
+          )}
+        </p>
+      )}
       <div className="fields">{needed.map(field)}</div>
       {others.length > 0 && (
         <details>
@@ -42,16 +51,17 @@ export function MeasuresPlace(): ReactNode {
   );
 }
 
-/** The measures that her dress rests on; all of them while it can't be drawn for the first time. */
-function useNeeded(): readonly MeasureId[] {
+/** The measures that her dress rests on, all of them while it can't be drawn for the first time; which to take next. */
+function useNeeded(): { readonly needed: readonly MeasureId[]; readonly next: NextMeasure | null } {
   const { work } = useChild();
   const order = useSessionState((state) => state.work.order);
   const report = useDeferredValue(work.report);
   // The list changes with the dress, not with each number: it is found anew when the drawing was.
   // biome-ignore lint/correctness/useExhaustiveDependencies: the order that belongs to this drawing is meant.
   return useMemo(() => {
-    if (report === null || order === null) return MEASURE_IDS;
+    const all = { needed: MEASURE_IDS, next: null };
+    if (report === null || order === null) return all;
     const found = neededMeasures(order, report.dress.child);
-    return found.ok ? found.needed.map(({ id }) => id) : MEASURE_IDS;
+    return found.ok ? { needed: found.needed.map(({ id }) => id), next: found.next } : all;
   }, [report]);
 }

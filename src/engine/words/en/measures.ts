@@ -62,6 +62,14 @@ export const measures = {
   'measure.kneeHeight.how':
     'At the side, from the crease of the knee straight down to the floor, without shoes.',
 
+  'measure.weight': 'weight',
+  'measure.weight.how':
+    'In light clothes and without shoes, on the day of the measuring. Write its unit after it: kg or lb.',
+  'measure.next':
+    'Measure next: {measure}. It takes away {share} % of what is still unsure about this dress.',
+  'measure.give-or-take-of': 'filled in, give or take {band}',
+  'measure.give-or-take': 'nine girls of ten lie within the give or take',
+
   'body.too-little':
     '{child}: write the height, the age or the chest girth. Without one of them nothing can be filled in.',
   'body.age-not-a-number': '{child}: the age is not a number. Write it in months, or check the birthday.',
@@ -90,6 +98,41 @@ export const measures = {
   'body.do-not-belong':
     '{child}: the {measure}, {value}, and the {other}, {otherValue}, cannot belong to one child. Beside that {other} the {measure} lies between {least} and {most}. Measure both again.',
 
+  'body.half-measured':
+    '{child}: the {measure}, {value}, is about half of what the other measurements let expect ({least} to {most}). If half of it was measured, write {meant}.',
+  'body.measured-twice':
+    '{child}: the {measure}, {value}, is about twice what the other measurements let expect ({least} to {most}). If it was doubled by mistake, write {meant}.',
+  'body.digits-swapped':
+    '{child}: the {measure}, {value}, does not fit the other measurements; {least} to {most} would be expected. If two digits were exchanged, {meant} was meant. Measure it again.',
+  'body.fields-swapped':
+    '{child}: the {measure}, {value}, and the {other}, {otherValue}, fit better the other way round. Were the two exchanged? Measure both again, and keep them if they are right.',
+  'body.all-in-inches':
+    '{child}: taken together the lengths fit no child, but the same numbers in inches would. If they were measured in inches, write in after each number.',
+  'body.all-in-centimetres':
+    '{child}: taken together the lengths fit no child, but the same numbers in centimetres would. If they were measured in centimetres, write cm after each number.',
+  'body.all-in-millimetres':
+    '{child}: taken together the lengths fit no child, but the same numbers in millimetres would. If they were measured in millimetres, write mm after each number.',
+  'body.arm-too-short':
+    '{child}: the {measure}, {value}, is shorter than any arm that goes with the other measurements; {least} to {most} would be expected. Was it measured to the elbow only? Measure from the bone at the end of the shoulder to the wrist bone.',
+  'body.other-child':
+    '{child}: the {measure}, {value}, does not fit the other measurements ({least} to {most} would be expected), and it is the one of {whose}. Perhaps it was written twice: measure it again.',
+  'body.age-unusual':
+    '{child}: these are the measurements of a child of {least} to {most} months, not of {age} months. Check the birthday; keep it if it is right.',
+  'body.weight-not-possible':
+    '{child}: no child weighs {value} kg; {least} to {most} kg is taken. Check the number and its unit. The weight is left out until then.',
+  'body.weight-in-pounds':
+    '{child}: {value} kg does not fit the measurements ({least} to {most} kg would be expected), but {value} lb ({meant} kg) would. If it was weighed in pounds, write lb after the number. The weight is left out until then.',
+  'body.weight-in-kilos':
+    '{child}: {pounds} lb does not fit the measurements ({least} to {most} kg would be expected), but {pounds} kg would. If it was weighed in kilos, write kg after the number. The weight is left out until then.',
+  'body.weight-unusual':
+    '{child}: {value} kg does not fit the measurements; {least} to {most} kg would be expected. Weigh again, and check the unit. The weight is left out until then.',
+  'body.shrank':
+    '{child}: the {measure}, {value}, is less than on {day}, {before}. Children do not shrink: measure again.',
+  'body.grew-too-fast':
+    '{child}: the {measure} was {before} on {day} and is {value} now, faster than children grow; {least} to {most} would be expected. Measure again, and check both days.',
+  'body.changed-too-much':
+    '{child}: the {measure} was {before} on {day} and is {value} now; {least} to {most} would be expected. Measure again, and keep it if it is right.',
+
   'body.rule.height-by-age': 'The middle height of girls of this age (WHO growth standards).',
   'body.rule.height-by-chest':
     'The height at which this chest is the average: a rough guess, since children of one chest differ widely in height. Measure the height.',
@@ -99,10 +142,14 @@ export const measures = {
     'The average of babies of this length (US survey, Snyder 1977; Dutch growth study 1997; WHO growth standards).',
   'body.rule.beyond-data':
     'There are no measured averages for this height; the nearest ones are carried on in a straight line. A guess: measure it.',
-  'body.rule.by-chest':
-    'The average of girls of this height, moved as far as it goes with the known chest or waist (US survey, Snyder 1977).',
-  'body.rule.chest-by-waist':
-    'The chest that goes with the measured waist among girls of one height (US survey, Snyder 1977).',
+  'body.rule.height-by-others':
+    'The height that is likeliest beside the age and what was measured (WHO growth standards; US survey, Snyder 1977). Measure the height.',
+  'body.rule.by-girths':
+    'The likeliest beside the girths that are known, among girls of this height (averages, spreads and correlations of a US survey, Snyder 1977).',
+  'body.rule.by-weight':
+    'The likeliest beside the weight and the girths that are known, among girls of this height (averages, spreads and correlations of a US survey, Snyder 1977).',
+  'body.rule.moved':
+    'The usual rule by height for this measure, moved as far as what was measured beside it asks. A guess: measure it.',
   'body.rule.shoulder-width':
     'Both shoulders laid level, and the width of the neck between them (a geometric guess within about 2 cm).',
   'body.rule.shoulder':

@@ -3,10 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { randomBody } from '../../../tests/properties/random-body.ts';
 import { centimetres, inches } from '../units/index.ts';
 import { say, speak } from '../words/index.ts';
-import { type BodyInput, checkMeasures, MEASURE_IDS, MEASURES, problemSaying } from './index.ts';
+import { type BodyInput, doubtMeasures, MEASURE_IDS, MEASURES, problemSaying } from './index.ts';
 
 const found = (input: BodyInput) =>
-  checkMeasures(input).map(({ code, level, measure }) => `${level} ${measure} ${code}`);
+  doubtMeasures(input).map(({ code, level, measure }) => `${level} ${measure} ${code}`);
 
 /** A girl of six in round numbers near the averages. */
 const six: BodyInput = { ageMonths: 72, measured: { height: 1150, chestGirth: 580, waistGirth: 530 } };
@@ -67,7 +67,8 @@ describe('checking measurements', () => {
     ],
     [
       'a very wide chest',
-      { measured: { height: 1150, chestGirth: 700 } },
+      // Today one girl of twenty has a waist a third larger than the middle one (NHANES 2015-18): 700 is not asked about.
+      { measured: { height: 1110, chestGirth: 780 } },
       ['warn chestGirth body.measure-unusual'],
     ],
     ['a child who is wide all over', sixWith({ chestGirth: 700, waistGirth: 640 }), []],
@@ -83,7 +84,7 @@ describe('checking measurements', () => {
   });
 
   it.each(cases)('can be said, with the name of the child: %s', (_, input) => {
-    for (const problem of checkMeasures(input)) {
+    for (const problem of doubtMeasures(input)) {
       for (const units of ['in', 'cm'] as const) {
         const sentence = speak(problemSaying(problem, 'Ada'), units);
         expect(sentence).toMatch(/^Ada: .*\.$/);
@@ -93,7 +94,7 @@ describe('checking measurements', () => {
   });
 
   it('names the field, the range and what to do', () => {
-    const [problem] = checkMeasures({ measured: { chestGirth: centimetres(20) } });
+    const [problem] = doubtMeasures({ measured: { chestGirth: centimetres(20) } });
     expect(problem && speak(problemSaying(problem, 'Ada'), 'cm')).toBe(
       'Ada: the chest girth, 20 cm, is outside 34 cm to 110 cm, but the same number in inches would fit (50.8 cm). ' +
         'If it was measured in inches, write in after the number.',
@@ -110,7 +111,7 @@ describe('checking measurements', () => {
           if (value === undefined) continue;
           const slipped = { ...input, measured: { ...input.measured, [id]: value * factor } };
           slips += 1;
-          if (checkMeasures(slipped).some(({ measure }) => measure === id)) noticed += 1;
+          if (doubtMeasures(slipped).some(({ measure }) => measure === id)) noticed += 1;
         }
       }),
       { seed: 20260505, numRuns: 200 },
