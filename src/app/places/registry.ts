@@ -57,6 +57,13 @@ export const PLACES: readonly Place[] = [
     table: 'drawing',
   },
   {
+    id: 'cloth',
+    path: 'cloth',
+    word: 'page.place.cloth',
+    panel: lazy(async () => ({ default: (await import('./cloth/cloth-place.tsx')).ClothPlace })),
+    table: 'none',
+  },
+  {
     id: 'paper',
     path: 'paper',
     word: 'page.place.paper',

@@ -9,6 +9,7 @@ import { order } from './order.ts';
 import { ownChanges } from './own-changes.ts';
 import { page } from './page.ts';
 import { pageBook } from './page-book.ts';
+import { pageCloth } from './page-cloth.ts';
 import { pageDress } from './page-dress.ts';
 import { pageFit } from './page-fit.ts';
 import { pageOrder } from './page-order.ts';
@@ -29,6 +30,7 @@ export const en = {
   ...cutting,
   ...page,
   ...pageBook,
+  ...pageCloth,
   ...pageDress,
   ...pageFit,
   ...pageOrder,
