@@ -9,6 +9,7 @@ import { Toasts } from './parts/toast.tsx';
 
 const Book = lazy(async () => ({ default: (await import('./book/book.tsx')).Book }));
 const Start = lazy(async () => ({ default: (await import('./start/start.tsx')).Start }));
+const Guide = lazy(async () => ({ default: (await import('./guide/guide.tsx')).Guide }));
 const Workroom = lazy(async () => ({ default: (await import('./shell/workroom.tsx')).Workroom }));
 
 /** The whole page. Addresses lie behind `#`, so that it works from any folder of any host. */
@@ -24,6 +25,9 @@ export function App(): ReactNode {
               </Route>
               <Route path="/start">
                 <Start />
+              </Route>
+              <Route path="/guide">
+                <Guide />
               </Route>
               <Route path="/o/:order/:child/:place">
                 {({ order, child, place }) => (

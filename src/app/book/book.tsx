@@ -39,6 +39,11 @@ export function Book(): ReactNode {
     <main className="book">
       {entries.length === 0 ? <Welcome /> : <Orders orders={orders} onChanged={reload} />}
       {broken.length > 0 && <BrokenOrders broken={broken} onChanged={reload} />}
+      <div>
+        <Link href="/guide" className="button button-quiet">
+          {say('page.guide.title', {}, 'in')}
+        </Link>
+      </div>
       <KeptSafe orders={orders.length} onChanged={reload} />
       <Looks />
     </main>

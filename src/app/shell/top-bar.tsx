@@ -17,6 +17,12 @@ export function TopBar(): ReactNode {
       </Link>
       <h1 className="top-title">{title}</h1>
       <Kept />
+      <Link href="/guide" className="button button-quiet" aria-label={say('page.guide', {}, 'in')}>
+        <svg className="icon" viewBox="0 0 24 24" aria-hidden="true">
+          <path d="M12 6c-2-1.6-5-2-9-2v14c4 0 7 .4 9 2 2-1.6 5-2 9-2V4c-4 0-7 .4-9 2zM12 6v14" />
+        </svg>
+        <span className="wide-only">{say('page.guide', {}, 'in')}</span>
+      </Link>
       <UndoRedo />
     </header>
   );

@@ -54,9 +54,14 @@ export function Start(): ReactNode {
     <main className="book start">
       <div className="book-head">
         <h1>{say('page.start', {}, units)}</h1>
-        <Link href="/" className="button button-quiet">
-          {say('page.to-book', {}, units)}
-        </Link>
+        <div className="row">
+          <Link href="/guide" className="button button-quiet">
+            {say('page.guide', {}, units)}
+          </Link>
+          <Link href="/" className="button button-quiet">
+            {say('page.to-book', {}, units)}
+          </Link>
+        </div>
       </div>
       <p>{say('page.start.about', {}, units)}</p>
       <Choice

@@ -12,6 +12,7 @@ import { pageBook } from './page-book.ts';
 import { pageCloth } from './page-cloth.ts';
 import { pageDress } from './page-dress.ts';
 import { pageFit } from './page-fit.ts';
+import { pageGuide } from './page-guide.ts';
 import { pageOrder } from './page-order.ts';
 import { pagePaper } from './page-paper.ts';
 import { pageTable } from './page-table.ts';
@@ -33,6 +34,7 @@ export const en = {
   ...pageCloth,
   ...pageDress,
   ...pageFit,
+  ...pageGuide,
   ...pageOrder,
   ...paper,
   ...paperLay,
