@@ -35,7 +35,9 @@ export const MeasureField = memo(function MeasureField({ id }: { readonly id: Me
       doubt={doubt === undefined || given === undefined || old ? null : tell(doubt.say)}
       about={
         howShown
-          ? [say(`measure.${id}.how`, {}, units), ruleOf(given === undefined ? value : undefined)].join(' ')
+          ? [say(`measure.${id}.how`, {}, units), ruleOf(given === undefined ? value : undefined)]
+              .join(' ')
+              .trim()
           : given === undefined
             ? bandOf(value, units)
             : null
