@@ -5,6 +5,7 @@ import type { Saying } from '../../engine/words/index.ts';
 import type { History, SaveResult, Store, StoredOrder, StoreProblem } from '../../store/index.ts';
 import { afterFrame } from '../device/after-frame.ts';
 import { type Changed, recordChange, redone, undone } from './history.ts';
+import { clearPutBy, putBy } from './stash.ts';
 import { createWorkbench, type OrderWork } from './work.ts';
 
 /** How it stands with keeping the order on the device. */
@@ -54,6 +55,8 @@ export interface Session {
   choose(child: number): void;
   /** Writes what is not yet kept, now. */
   saveNow(): Promise<void>;
+  /** The page goes away, and may not live to see the answer of the device: puts by at once what is not yet kept. */
+  leave(): void;
   /** After a clash: goes on with the other tab's state, or with hers, which is kept under the id that is answered. */
   settleClash(goOnWith: 'theirs' | 'mine'): string;
   /** Writes what is not yet kept, and ends the session. */
@@ -70,6 +73,8 @@ export function openSession(stored: StoredOrder, store: Pick<Store, 'save'>, tod
   let revision = stored.revision;
   let settled = true;
   let unsaved = false;
+  /** A save that the device has not answered. */
+  let onItsWay = false;
   let pause: ReturnType<typeof setTimeout> | undefined;
   let notInSpareTime = (): void => {};
   let saving: Promise<void> = Promise.resolve();
@@ -97,11 +102,16 @@ export function openSession(stored: StoredOrder, store: Pick<Store, 'save'>, tod
     clearTimeout(pause);
     if (!unsaved || state.getState().keeping.kind === 'clash') return;
     unsaved = false;
+    onItsWay = true;
     const { file, history } = state.getState();
     const result = await answered(() => store.save(id, revision, { file, history }));
+    onItsWay = false;
     if (result.ok) {
       revision = result.revision;
-      if (!unsaved) state.setState({ keeping: { kind: 'saved' } });
+      if (!unsaved) {
+        clearPutBy(id);
+        state.setState({ keeping: { kind: 'saved' } });
+      }
     } else if (result.conflict !== undefined) {
       state.setState({ keeping: { kind: 'clash', ...result.conflict } });
     } else {
@@ -185,6 +195,13 @@ export function openSession(stored: StoredOrder, store: Pick<Store, 'save'>, tod
       workInSpareTime();
     },
     saveNow,
+    leave: () => {
+      const { keeping, file, history } = state.getState();
+      if (!unsaved && !onItsWay) return;
+      const at = keeping.kind === 'clash' ? keeping.copy : { id, revision };
+      putBy(at.id, { revision: at.revision, file, history });
+      void saveNow();
+    },
     settleClash: (goOnWith) => {
       const { keeping, child: shown } = state.getState();
       if (keeping.kind !== 'clash') return id;

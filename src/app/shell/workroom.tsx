@@ -6,6 +6,7 @@ import { today } from '../device/today.ts';
 import { placeAddress } from '../places/address.ts';
 import { PLACES } from '../places/registry.ts';
 import { openSession, type Session } from '../session/session.ts';
+import { savePutBy } from '../session/stash.ts';
 import { SessionContext, useOrderFile } from '../session/use-session.ts';
 import { Clash } from './clash.tsx';
 import { createLooking, LookingContext } from './looking.ts';
@@ -34,6 +35,7 @@ export function Workroom({ order, child, place }: Address): ReactNode {
     let open: Session | null = null;
     let gone = false;
     const start = async (): Promise<void> => {
+      await savePutBy(store, order);
       const stored = await store.load(order);
       if (gone) return;
       if (!stored.ok) return setRefusal(speak(stored.problem.say, 'in'));
@@ -43,11 +45,12 @@ export function Workroom({ order, child, place }: Address): ReactNode {
     void start();
     const saveNow = (): void => void open?.saveNow();
     document.addEventListener('visibilitychange', saveNow);
-    window.addEventListener('pagehide', saveNow);
+    const leave = (): void => open?.leave();
+    window.addEventListener('pagehide', leave);
     return () => {
       gone = true;
       document.removeEventListener('visibilitychange', saveNow);
-      window.removeEventListener('pagehide', saveNow);
+      window.removeEventListener('pagehide', leave);
       void open?.close();
     };
   }, [order, store]);
