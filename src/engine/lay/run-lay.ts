@@ -193,6 +193,9 @@ function endsBeforeFlaws(
   return [...within, ...starts.filter((x) => x >= reached).slice(0, 1)];
 }
 
+/** A packer that takes so many steps without trying a place has nothing left to try, and would never end. */
+const MOST_IDLE = 500;
+
 function* packed(
   plan: LayPlan,
   index: number,
@@ -210,6 +213,7 @@ function* packed(
     throw new Error(`The packer refuses what was planned: ${JSON.stringify(packing.refusals)}`);
   }
   let spent = 0;
+  let idle = 0;
   for (;;) {
     const { value, done } = packing.run.next();
     const places = value.best?.places.slice(0, items.length).map((place, i): PlacedItem => {
@@ -226,8 +230,9 @@ function* packed(
       evaluations: value.evaluations - spent,
       placed: places === undefined ? null : { places, length: Math.max(0, ...(length ?? [])) },
     };
+    idle = value.evaluations > spent ? 0 : idle + 1;
     spent = value.evaluations;
-    if (done === true) return;
+    if (done === true || idle > MOST_IDLE) return;
   }
 }
 
