@@ -26,9 +26,7 @@ async function ordersIn(path: string): Promise<Readonly<Record<string, unknown>>
   );
 }
 
-test('a reload in the middle of typing loses nothing', async ({
-  page,
-}) => {
+test('a reload in the middle of typing loses nothing', async ({ page }) => {
   await openExample(page);
   const chest = field(page, 'chest girth');
   await chest.click();

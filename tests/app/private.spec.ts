@@ -35,6 +35,8 @@ test('no request leaves the page’s own origin over the whole path', async ({ p
   const backup = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Make a backup' }).click();
   await backup;
+  await page.goto('/#/guide');
+  await expect(page.locator('svg.guide-picture')).toHaveCount(7);
   await page.evaluate(async () => void (await navigator.serviceWorker.ready));
 
   // The record is alive: it holds the page, its worker and the fonts that the worker fetched.
