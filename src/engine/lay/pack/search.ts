@@ -30,12 +30,15 @@ export function* search(
   const board = boardOf(problem);
   const field = fieldOf(board);
   const chance = chanceOf(settings.seed);
+  let pieces = 0;
   const bench: Bench = {
     board,
     field,
     find: placeFinder(board, field, chance),
     chance,
-    gone: () => Math.max(field.evaluations() / Math.max(1, settings.evaluations), settings.gone?.() ?? 0),
+    // A little piece of work that tries no place counts as one trial: a run always comes to its end.
+    gone: () =>
+      Math.max((field.evaluations() + pieces) / Math.max(1, settings.evaluations), settings.gone?.() ?? 0),
     best: null,
     bestLength: Number.POSITIVE_INFINITY,
     told: null,
@@ -45,10 +48,12 @@ export function* search(
   const least = leastLength(bench);
   yield progress();
   for (const _ of explore(bench, least)) {
+    pieces++;
     yield progress();
     if (bench.gone() >= EXPLORING) break;
   }
   for (const _ of compress(bench, least)) {
+    pieces++;
     yield progress();
     if (bench.gone() >= 1) break;
   }
