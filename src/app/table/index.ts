@@ -1,7 +1,7 @@
 export { DraftingTable } from './drafting-table.tsx';
 export { edgeTitle, pieceTitle } from './edge-title.ts';
 export type { Governed } from './governed-places.ts';
-export { draggableParams, type ParamNow, type ParamRef, paramKey, paramNow, type Wish } from './param-now.ts';
+export { type ParamNow, type ParamRef, paramNow } from './param-now.ts';
 export {
   FIRST_LOOK,
   type TableDress,

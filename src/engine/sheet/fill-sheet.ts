@@ -101,7 +101,7 @@ export function fillSheet(
       0,
       0,
     );
-    useTile(sheet, 0);
+    takeTile(sheet, 0);
   }
   const placements: Placement[] = [];
   const begun = new Map<number, number>();
@@ -112,7 +112,7 @@ export function fillSheet(
     take(sheet, turned.raster.runs, x, y);
     const first = firstTile(x, y, lattice);
     begun.set(first, (begun.get(first) ?? 0) + item.cells);
-    for (const step of needsAt(turned, x, y, lattice)) useTile(sheet, first + step);
+    for (const step of needsAt(turned, x, y, lattice)) takeTile(sheet, first + step);
     const { shift } = turned.raster;
     placements[i] = {
       turns: turned.raster.turns,
@@ -151,7 +151,7 @@ function firstTile(x: number, y: number, lattice: Lattice): number {
   return Math.floor(y / lattice.ny) * TILES_ACROSS + Math.floor(x / lattice.nx);
 }
 
-function useTile(sheet: Sheet, tile: number): void {
+function takeTile(sheet: Sheet, tile: number): void {
   if (sheet.tiles[tile] === 0) sheet.used++;
   sheet.tiles[tile] = 1;
   sheet.tileColumns = Math.max(sheet.tileColumns, (tile % TILES_ACROSS) + 1);
