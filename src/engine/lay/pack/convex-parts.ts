@@ -24,9 +24,11 @@ export function convexParts(outline: Float64Array): readonly Float64Array[] {
 }
 
 const TRIES = 8;
+/** Cutting takes longer with the square of the corners and more: outlines with many get fewer tries. */
+const CORNERS_TRIED = 320;
 
 function firstCorners(count: number): readonly number[] {
-  const tries = Math.min(TRIES, count);
+  const tries = Math.max(1, Math.min(TRIES, count, Math.floor(CORNERS_TRIED / count)));
   return Array.from({ length: tries }, (_, k) => Math.floor((k * count) / tries));
 }
 
@@ -87,50 +89,60 @@ function slimness(o: Float64Array, ring: readonly number[], k: number): number {
   return (dx * dx + dy * dy) / turn(o, a, b, c);
 }
 
-/** Joins parts over shared sides while the result is convex, longest shared side first. */
+/**
+ * Joins parts over the cuts between them while the result is convex, the longest cut first. A cut that can not go stays
+ * for good: joining elsewhere only opens the corners at its ends.
+ */
 function joined(o: Float64Array, triangles: readonly (readonly number[])[]): number[][] {
-  const parts = triangles.map((part) => [...part]);
-  for (;;) {
-    let bestLength = -1;
-    let bestPair: readonly [number, number, number[]] | null = null;
-    for (let i = 0; i < parts.length; i++) {
-      for (let j = i + 1; j < parts.length; j++) {
-        const join = joinOf(o, parts[i] ?? [], parts[j] ?? []);
-        if (join !== null && join.length > bestLength) {
-          bestLength = join.length;
-          bestPair = [i, j, join.ring];
-        }
-      }
-    }
-    if (bestPair === null) return parts;
-    const [i, j, ring] = bestPair;
-    parts[i] = ring;
-    parts.splice(j, 1);
+  const count = o.length / 2;
+  const owner = new Map<number, number[]>();
+  const own = (part: number[]): void => {
+    for (let k = 0; k < part.length; k++) owner.set(around(part, k) * count + around(part, k + 1), part);
+  };
+  const parts = new Set(triangles.map((triangle) => [...triangle]));
+  for (const part of parts) own(part);
+  const cuts = [...owner.keys()].filter((side) => {
+    const [a, b] = [Math.floor(side / count), side % count];
+    return a < b && owner.has(b * count + a);
+  });
+  const length = (side: number): number => {
+    const [a, b] = [Math.floor(side / count), side % count];
+    const dx = at(o, 2 * a) - at(o, 2 * b);
+    const dy = at(o, 2 * a + 1) - at(o, 2 * b + 1);
+    return dx * dx + dy * dy;
+  };
+  cuts.sort((one, other) => length(other) - length(one) || one - other);
+  for (const side of cuts) {
+    const [a, b] = [Math.floor(side / count), side % count];
+    const one = owner.get(side);
+    const other = owner.get(b * count + a);
+    if (one === undefined || other === undefined || one === other) continue;
+    const ring = joinedOver(o, one, other, a, b);
+    if (ring === null) continue;
+    parts.delete(one);
+    parts.delete(other);
+    parts.add(ring);
+    own(ring);
   }
+  return [...parts];
 }
 
-function joinOf(
+/** The two parts as one ring, without the side a, b between them; null where it would have a hollow. */
+function joinedOver(
   o: Float64Array,
   one: readonly number[],
   other: readonly number[],
-): { readonly ring: number[]; readonly length: number } | null {
-  for (let k = 0; k < one.length; k++) {
-    const a = around(one, k);
-    const b = around(one, k + 1);
-    const m = other.findIndex((p, q) => p === b && around(other, q + 1) === a);
-    if (m < 0) continue;
-    const ring: number[] = [];
-    for (let q = 1; q <= one.length; q++) ring.push(around(one, k + q));
-    for (let q = 2; q < other.length; q++) ring.push(around(other, m + q));
-    // The ring runs b ... a of the one, then on over the other back to b: only the corners at a and b are new.
-    const corner = one.length - 1;
-    const convex = [0, corner].every(
-      (q) => turn(o, around(ring, q - 1), around(ring, q), around(ring, q + 1)) >= 0,
-    );
-    if (!convex) return null;
-    const dx = at(o, 2 * a) - at(o, 2 * b);
-    const dy = at(o, 2 * a + 1) - at(o, 2 * b + 1);
-    return { ring, length: dx * dx + dy * dy };
-  }
-  return null;
+  a: number,
+  b: number,
+): number[] | null {
+  const k = one.indexOf(a);
+  const m = other.indexOf(b);
+  const ring: number[] = [];
+  for (let q = 1; q <= one.length; q++) ring.push(around(one, k + q));
+  for (let q = 2; q < other.length; q++) ring.push(around(other, m + q));
+  // The ring runs b ... a of the one, then on over the other back to b: only the corners at a and b are new.
+  const convex = [0, one.length - 1].every(
+    (q) => turn(o, around(ring, q - 1), around(ring, q), around(ring, q + 1)) >= 0,
+  );
+  return convex ? ring : null;
 }
