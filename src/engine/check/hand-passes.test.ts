@@ -53,7 +53,9 @@ describe('hand passes (hand taken as the wrist and 5 cm: common practice, no sou
   });
 
   it('says nothing of short sleeves', () => {
-    expect(findings(dressOf({ steps: [['puff-sleeve', { end: 'elastic' }]] }))).toEqual([]);
+    expect(
+      findings(dressOf({ measured: { wristGirth: 130 }, steps: [['puff-sleeve', { end: 'elastic' }]] })),
+    ).toEqual([]);
   });
 });
 
