@@ -66,7 +66,7 @@ function runTests() {
   });
 }
 
-/** Builds the page and tries it in the system's Chromium; without one all of it counts as skipped. */
+/** Builds the page and tries the way in, what is kept and what is private, in the system's Chromium; without one all of it counts as skipped. */
 function runBrowserTests() {
   if (!isThere('chromium') && process.env.CHROMIUM === undefined) {
     if (process.env.FROCKWRIGHT_REQUIRE_JUDGES) {
@@ -78,6 +78,7 @@ function runBrowserTests() {
   return withReport((report) => {
     const status = runHere(['playwright', 'test', '--reporter=list,json'], {
       PLAYWRIGHT_JSON_OUTPUT_NAME: report,
+      FROCKWRIGHT_PAGE: 'short',
     });
     const { stats } = JSON.parse(readFileSync(report, 'utf8'));
     return {
