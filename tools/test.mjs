@@ -59,7 +59,14 @@ function isThere(program) {
 /** Runs vitest; gives the counts of its report. */
 function runTests() {
   return withReport((report) => {
-    const args = ['vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
+    const args = [
+      'vitest',
+      'run',
+      '--maxWorkers=2',
+      '--reporter=default',
+      '--reporter=json',
+      `--outputFile.json=${report}`,
+    ];
     const status = runHere(args);
     const { numPassedTests, numFailedTests, numPendingTests } = JSON.parse(readFileSync(report, 'utf8'));
     return { status, passed: numPassedTests, failed: numFailedTests, skipped: numPendingTests };
