@@ -3,10 +3,10 @@ import { defineConfig } from '@playwright/test';
 /** Another port for another run at the same time: `FROCKWRIGHT_PORT=4700 npx playwright test`. */
 const PORT = process.env.FROCKWRIGHT_PORT ?? '4620';
 
-/** `npm test` tries the way in, what is kept and what is private; `npm run test:page` tries everything at both sizes. */
+/** `npm test` tries the way in and what is private; `npm run test:page` tries everything at both sizes. */
 const SHORT = process.env.FROCKWRIGHT_PAGE === 'short';
 const ON_PHONE = SHORT ? /first-visit\.spec/ : /\.spec\./;
-const ON_LAPTOP = SHORT ? /(first-visit|kept-safe|private)\.spec/ : /\.spec\./;
+const ON_LAPTOP = SHORT ? /(first-visit|private)\.spec/ : /\.spec\./;
 
 const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2 };
 const LAPTOP = { viewport: { width: 1280, height: 800 } };

@@ -73,7 +73,7 @@ function runTests() {
   });
 }
 
-/** Builds the page and tries the way in, what is kept and what is private, in the system's Chromium; without one all of it counts as skipped. */
+/** Builds the page and tries the way in and what is private, in the system's Chromium; without one all of it counts as skipped. */
 function runBrowserTests() {
   if (!isThere('chromium') && process.env.CHROMIUM === undefined) {
     if (process.env.FROCKWRIGHT_REQUIRE_JUDGES) {

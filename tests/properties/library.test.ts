@@ -13,7 +13,7 @@ import { randomBlock } from './random-block.ts';
 import { randomBodyTo14 } from './random-body.ts';
 import { randomStep } from './random-dress.ts';
 
-const CASES = Number(process.env.FROCKWRIGHT_CASES ?? 1000);
+const CASES = Number(process.env.FROCKWRIGHT_CASES ?? 600);
 const SEED = 20270612;
 const clothWidth = { main: 1400, yoke: 1400, skirt: 1400, lining: 1120, net: 1400, trim: 1400 };
 
