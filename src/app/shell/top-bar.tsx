@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { Link } from 'wouter';
-import { say } from '../../engine/words/index.ts';
+import { type Saying, say } from '../../engine/words/index.ts';
 import { Button } from '../parts/button.tsx';
 import { useOrderFile, useSession, useSessionState, useTell } from '../session/use-session.ts';
 
@@ -31,34 +31,50 @@ export function TopBar(): ReactNode {
 function UndoRedo(): ReactNode {
   const session = useSession();
   const { steps, position } = useSessionState(({ history }) => history);
-  const tell = useTell();
-  const [last, next] = [steps[position - 1], steps[position]];
-  const name = (key: 'page.undo.what' | 'page.redo.what', what: string): string => say(key, { what }, 'in');
   return (
     <div className="row">
-      <Button
-        look="quiet"
-        name={last === undefined ? say('page.undo', {}, 'in') : name('page.undo.what', tell(last.label))}
-        disabled={last === undefined}
+      <StepButton
+        word="page.undo"
+        step={steps[position - 1]}
         onPress={session.undo}
-      >
-        <svg className="icon" viewBox="0 0 24 24" aria-hidden="true">
-          <path d="M8 5 4 9l4 4M4 9h10a6 6 0 0 1 0 12h-3" />
-        </svg>
-        <span className="wide-only">{say('page.undo', {}, 'in')}</span>
-      </Button>
-      <Button
-        look="quiet"
-        name={next === undefined ? say('page.redo', {}, 'in') : name('page.redo.what', tell(next.label))}
-        disabled={next === undefined}
+        icon="M8 5 4 9l4 4M4 9h10a6 6 0 0 1 0 12h-3"
+      />
+      <StepButton
+        word="page.redo"
+        step={steps[position]}
         onPress={session.redo}
-      >
-        <svg className="icon" viewBox="0 0 24 24" aria-hidden="true">
-          <path d="m16 5 4 4-4 4M20 9H10a6 6 0 0 0 0 12h3" />
-        </svg>
-        <span className="wide-only">{say('page.redo', {}, 'in')}</span>
-      </Button>
+        icon="m16 5 4 4-4 4M20 9H10a6 6 0 0 0 0 12h3"
+      />
     </div>
+  );
+}
+
+/** Goes over one step of the history; it is named by what was done there. */
+function StepButton({
+  word,
+  step,
+  icon,
+  onPress,
+}: {
+  readonly word: 'page.undo' | 'page.redo';
+  readonly step: { readonly label: Saying } | undefined;
+  readonly icon: string;
+  readonly onPress: () => void;
+}): ReactNode {
+  const tell = useTell();
+  const text = say(word, {}, 'in');
+  return (
+    <Button
+      look="quiet"
+      name={step === undefined ? text : say(`${word}.what`, { what: tell(step.label) }, 'in')}
+      disabled={step === undefined}
+      onPress={onPress}
+    >
+      <svg className="icon" viewBox="0 0 24 24" aria-hidden="true">
+        <path d={icon} />
+      </svg>
+      <span className="wide-only">{text}</span>
+    </Button>
   );
 }
 
