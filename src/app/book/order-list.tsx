@@ -6,7 +6,7 @@ import { useDevice } from '../device/device.tsx';
 import { dayAhead, dayText, today } from '../device/today.ts';
 import { Button } from '../parts/button.tsx';
 import { Sheet } from '../parts/sheet.tsx';
-import { toast } from '../parts/toast.tsx';
+import { toast, toastDone } from '../parts/toast.tsx';
 import { placeAddress } from '../places/address.ts';
 import { isDay, type Shelf } from './sorted-orders.ts';
 
@@ -165,7 +165,7 @@ function Deeds({
     const done = await act;
     await onChanged();
     if (!done.ok) return toast(speak(done.problem.say, 'in'));
-    toast(say(said, { title }, 'in'), { word: say('page.undo', {}, 'in'), run: undo });
+    toastDone(say(said, { title }, 'in'), undo);
   };
   const copy = async (): Promise<Answer<unknown>> => {
     const copied = await store.copy(id);

@@ -1,11 +1,13 @@
 import { type ReactNode, useEffect, useState } from 'react';
 import { createStore, useStore } from 'zustand';
+import { say } from '../../engine/words/index.ts';
 import { Button } from './button.tsx';
 
 interface Note {
   readonly number: number;
   readonly text: string;
-  readonly undo: { readonly word: string; readonly run: () => void } | null;
+  /** What can be done about it. */
+  readonly act: { readonly word: string; readonly run: () => void } | null;
 }
 
 const notes = createStore<{ readonly list: readonly Note[]; readonly next: number }>(() => ({
@@ -13,12 +15,17 @@ const notes = createStore<{ readonly list: readonly Note[]; readonly next: numbe
   next: 1,
 }));
 
-/** Says in passing what has been done, with a button that takes it back. */
-export function toast(text: string, undo: Note['undo'] = null): void {
+/** Says something in passing, with a button where something can be done about it. */
+export function toast(text: string, act: Note['act'] = null): void {
   notes.setState(({ list, next }) => ({
-    list: [...list, { number: next, text, undo }].slice(-2),
+    list: [...list, { number: next, text, act }].slice(-2),
     next: next + 1,
   }));
+}
+
+/** Says in passing what has been done, with a button that takes it back. */
+export function toastDone(text: string, takeBack: () => void): void {
+  toast(text, { word: say('page.undo', {}, 'in'), run: takeBack });
 }
 
 function drop(number: number): void {
@@ -47,7 +54,7 @@ function OneToast({ note }: { readonly note: Note }): ReactNode {
     const end = setTimeout(() => drop(note.number), STAYS);
     return () => clearTimeout(end);
   }, [held, note.number]);
-  const { undo } = note;
+  const { act } = note;
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: being pointed at only keeps the note a little longer.
     <div
@@ -58,15 +65,15 @@ function OneToast({ note }: { readonly note: Note }): ReactNode {
       onBlur={() => setHeld(false)}
     >
       <span>{note.text}</span>
-      {undo !== null && (
+      {act !== null && (
         <Button
           look="quiet"
           onPress={() => {
             drop(note.number);
-            undo.run();
+            act.run();
           }}
         >
-          {undo.word}
+          {act.word}
         </Button>
       )}
     </div>

@@ -3,7 +3,7 @@ import { type DressWish, designDress } from '../../../engine/design/index.ts';
 import { type Saying, say } from '../../../engine/words/index.ts';
 import { Sheet } from '../../parts/sheet.tsx';
 import { TextField } from '../../parts/text-field.tsx';
-import { toast } from '../../parts/toast.tsx';
+import { toastDone } from '../../parts/toast.tsx';
 import { useTell } from '../../session/use-session.ts';
 import { addStep, nameForCopy } from './change-dress.ts';
 import { didSaying, useDesk } from './dress-desk.ts';
@@ -51,10 +51,7 @@ function Choices({ onAdded }: { readonly onAdded: (key: StepKey) => void }): Rea
     const run = session.change(didSaying(desk, scope, 'add-step', key), (draft) =>
       addStep(draft, scope, key),
     );
-    toast(tell({ key: 'page.dress.added', values: { step: { word: `${known.id}.title` } } }), {
-      word: say('page.undo', {}, units),
-      run,
-    });
+    toastDone(tell({ key: 'page.dress.added', values: { step: { word: `${known.id}.title` } } }), run);
     onAdded(key);
   };
 

@@ -4,7 +4,7 @@ import { say } from '../../../engine/words/index.ts';
 import { Button } from '../../parts/button.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
 import { Switch } from '../../parts/switch.tsx';
-import { toast } from '../../parts/toast.tsx';
+import { toastDone } from '../../parts/toast.tsx';
 import { startFrom } from './change-dress.ts';
 import { useDesk } from './dress-desk.ts';
 import { SketchCard, useLibrarySketches } from './sketch-card.tsx';
@@ -56,11 +56,11 @@ function Dresses({ onBegun }: { readonly onBegun: () => void }): ReactNode {
         : { key: 'page.did.start-from', values: { dress } },
       (draft) => startFrom(draft, id, keep),
     );
-    toast(
+    toastDone(
       id === null
         ? say('page.dress.begin.done.nothing', {}, units)
         : say('page.dress.begin.done', { dress }, units),
-      { word: say('page.undo', {}, units), run },
+      run,
     );
     onBegun();
   };

@@ -3,7 +3,7 @@ import { say } from '../../../engine/words/index.ts';
 import { Button } from '../../parts/button.tsx';
 import { inUnits } from '../../parts/shown-length.ts';
 import { TextField } from '../../parts/text-field.tsx';
-import { toast } from '../../parts/toast.tsx';
+import { toastDone } from '../../parts/toast.tsx';
 import { useChild, useTell } from '../../session/use-session.ts';
 import { useLook } from '../../shell/looking.ts';
 import { type OnDragParam, type ParamRef, useGoverned } from '../../table/index.ts';
@@ -222,7 +222,7 @@ function StepActions({ listed, scope, onOpen }: StepFieldsProps): ReactNode {
                 removeStep(draft, scope, listed),
               );
               onOpen(null);
-              toast(name('page.dress.step.removed'), { word: say('page.undo', {}, units), run });
+              toastDone(name('page.dress.step.removed'), run);
             }}
           >
             {say('page.dress.step.remove', {}, units)}

@@ -2,7 +2,7 @@ import { type ReactNode, useMemo } from 'react';
 import { dressWish } from '../../../engine/order/index.ts';
 import { say } from '../../../engine/words/index.ts';
 import { Button } from '../../parts/button.tsx';
-import { toast } from '../../parts/toast.tsx';
+import { toastDone } from '../../parts/toast.tsx';
 import { useChild, useOrderFile, useSession, useSessionState, useTell } from '../../session/use-session.ts';
 import type { Fault, FaultyDress } from './repair-candidates.ts';
 import { useRepairs } from './use-repairs.ts';
@@ -39,10 +39,7 @@ export function RepairButtons({
             key={what}
             onPress={() => {
               const run = session.change({ key: 'page.did.repair', values: { what: label } }, change);
-              toast(say('page.fit.repaired', { what }, file.units), {
-                word: say('page.undo', {}, file.units),
-                run,
-              });
+              toastDone(say('page.fit.repaired', { what }, file.units), run);
               onMended();
             }}
           >

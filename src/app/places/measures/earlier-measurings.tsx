@@ -5,7 +5,7 @@ import { say } from '../../../engine/words/index.ts';
 import { dayText } from '../../device/today.ts';
 import { Button } from '../../parts/button.tsx';
 import { shownLength } from '../../parts/shown-length.ts';
-import { toast } from '../../parts/toast.tsx';
+import { toastDone } from '../../parts/toast.tsx';
 import { useChild, useSession, useUnits } from '../../session/use-session.ts';
 
 /** The measurings before the present one, kept as they were taken. */
@@ -46,10 +46,7 @@ function OneMeasuring({ old, place }: { readonly old: EarlierFile; readonly plac
         else draft.measured = old.measured;
       },
     );
-    toast(say('page.measures.earlier.taken', { day }, units), {
-      word: say('page.undo', {}, units),
-      run: takeBack,
-    });
+    toastDone(say('page.measures.earlier.taken', { day }, units), takeBack);
   };
   return (
     <section className="part">

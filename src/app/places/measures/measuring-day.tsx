@@ -3,7 +3,7 @@ import { say } from '../../../engine/words/index.ts';
 import { today } from '../../device/today.ts';
 import { Button } from '../../parts/button.tsx';
 import { TextField } from '../../parts/text-field.tsx';
-import { toast } from '../../parts/toast.tsx';
+import { toastDone } from '../../parts/toast.tsx';
 import { useChild, useProblemAt, useSession, useUnits } from '../../session/use-session.ts';
 import { beginMeasuring, correctMeasures } from './edit-measures.ts';
 
@@ -20,10 +20,7 @@ export function MeasuringDay(): ReactNode {
       const draft = children[index];
       if (draft !== undefined) beginMeasuring(draft, today());
     });
-    toast(say('page.measures.new.done', { child }, units), {
-      word: say('page.undo', {}, units),
-      run: takeBack,
-    });
+    toastDone(say('page.measures.new.done', { child }, units), takeBack);
   };
   return (
     <div className="fields">

@@ -3,7 +3,7 @@ import { Link } from 'wouter';
 import { say } from '../../../engine/words/index.ts';
 import { Button } from '../../parts/button.tsx';
 import { TextField } from '../../parts/text-field.tsx';
-import { toast } from '../../parts/toast.tsx';
+import { toastDone } from '../../parts/toast.tsx';
 import { useOrderFile, useProblemAt, useSession, useUnits } from '../../session/use-session.ts';
 import { placeAddress } from '../address.ts';
 import { ChildFacts } from './child-facts.tsx';
@@ -45,10 +45,7 @@ function ChildCard({ index, alone }: { readonly index: number; readonly alone: b
     const takeBack = session.change({ key: 'page.did.remove-child', values: { child: name } }, (file) => {
       file.children.splice(index, 1);
     });
-    toast(say('page.order.child.removed', { child: name }, units), {
-      word: say('page.undo', {}, units),
-      run: takeBack,
-    });
+    toastDone(say('page.order.child.removed', { child: name }, units), takeBack);
   };
   return (
     <div className="part">

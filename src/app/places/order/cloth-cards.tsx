@@ -7,7 +7,7 @@ import { Choice } from '../../parts/choice.tsx';
 import { LengthField } from '../../parts/length-field.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
-import { toast } from '../../parts/toast.tsx';
+import { toast, toastDone } from '../../parts/toast.tsx';
 import { useOrderFile, useProblemAt, useSession, useUnits } from '../../session/use-session.ts';
 
 type Role = ClothFile['use'][number];
@@ -205,10 +205,7 @@ function Remove({ index, cloth }: { readonly index: number; readonly cloth: Clot
         file.cloths.splice(index, 1);
       },
     );
-    toast(say('page.order.cloth.removed', { cloth: cloth.name }, units), {
-      word: say('page.undo', {}, units),
-      run: takeBack,
-    });
+    toastDone(say('page.order.cloth.removed', { cloth: cloth.name }, units), takeBack);
   };
   return (
     <div className="row row-end">

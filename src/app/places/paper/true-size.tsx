@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { say } from '../../../engine/words/index.ts';
 import { Button } from '../../parts/button.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
-import { toast } from '../../parts/toast.tsx';
+import { toastDone } from '../../parts/toast.tsx';
 import { useOrderFile, useProblemAt, useSession, useUnits } from '../../session/use-session.ts';
 import { correction, paperOfDraft, type Side, sideOf, sideOff, squareWith } from './edit-paper.ts';
 
@@ -16,13 +16,10 @@ export function TrueSize(): ReactNode {
   const square = useOrderFile((file) => file.paper?.printerMeasured);
   const tooFar = useProblemAt('paper.printerMeasured');
   const forget = (): void => {
-    session.change({ key: 'page.did.paper-square', values: {} }, (file) => {
+    const takeBack = session.change({ key: 'page.did.paper-square', values: {} }, (file) => {
       delete file.paper?.printerMeasured;
     });
-    toast(say('page.paper.true.forgotten', {}, units), {
-      word: say('page.undo', {}, units),
-      run: session.undo,
-    });
+    toastDone(say('page.paper.true.forgotten', {}, units), takeBack);
   };
   return (
     <section className="part">
