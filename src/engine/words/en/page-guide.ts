@@ -5,7 +5,6 @@ export const pageGuide = {
   'page.guide.about':
     'One dress, from the measures of {child} to the finished seams. {child} is invented; every picture is drawn for her just now by the same rules as your own dresses.',
   'page.guide.back': 'Back to where you were',
-  'page.guide.parts': 'In this guide',
   'page.guide.caution': 'Caution',
   'page.guide.picture.draws': 'The picture is being drawn.',
 

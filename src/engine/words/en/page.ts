@@ -9,10 +9,7 @@ export const page = {
   'page.redo': 'Redo',
   'page.undo.what': 'Undo: {what}',
   'page.redo.what': 'Redo: {what}',
-  'page.undone': 'Undone: {what}',
-  'page.redone': 'Redone: {what}',
   'page.to-book': 'Order book',
-  'page.skip': 'Go to the panel',
 
   'page.keypad': 'Number keys',
   'page.keypad.point': 'point',
@@ -30,7 +27,6 @@ export const page = {
   'page.place.paper': 'Paper',
   'page.places': 'Places of the work',
   'page.children': 'Children of this order',
-  'page.add-child': 'Add a child',
   'page.panel.taller': 'Make the panel taller',
   'page.panel.lower': 'Make the panel lower',
 
@@ -50,8 +46,6 @@ export const page = {
   'page.fits.waiting': 'Being drawn',
   'page.old': 'Drawn from the numbers before: {what}',
   'page.no-drawing': 'No dress yet: {what}',
-  'page.no-drawing.plain': 'The dress is drawn here as soon as the numbers allow.',
-  'page.drawing': 'Pieces of {child}',
   'page.no-order': 'This order is not on this device.',
   'page.units': 'Units',
   'page.units.in': 'inches',
