@@ -32,8 +32,6 @@ const column = (name) => (row) => (row[name] === '' ? undefined : toMm(row[name]
 
 const sizes = readRows('size_table_girls_derived.csv');
 const survey = readRows('snyder1977_by_stature_girls.csv');
-const withChest = readRows('snyder1977_on_stature_and_chest_girls.csv');
-const chestAndWaist = readRows('snyder1977_chest_and_waist_girls.csv');
 
 const SURVEY_NAMES = {
   chestGirth: 'chest_girth',
@@ -93,29 +91,6 @@ const spreads = Object.fromEntries(
   Object.entries(SURVEY_NAMES).map(([id, name]) => [id, smoothed(surveyOf(name), 'sd')]),
 );
 
-/** One value for girls of 24-84 months, one for 84-168. */
-const bands = (rows, value) =>
-  ['24', '84'].map((from) => value(rows.find((row) => row.age_months_from === from)));
-
-const alongChest = Object.fromEntries(
-  ['waistGirth', 'hipGirth', 'headGirth', 'neckGirth', 'upperArmGirth', 'wristGirth'].map((id) => {
-    const rows = withChest.filter((row) => row.target === SURVEY_NAMES[id]);
-    return [
-      id,
-      {
-        perMm: bands(rows, (row) => Number(row.b_chest_girth_per_cm)),
-        spread: bands(rows, (row) => toMm(row.rmse)),
-      },
-    ];
-  }),
-);
-
-const chestAlongWaist = {
-  correlation: bands(chestAndWaist, (row) => Number(row.corr_log_resid_given_age)),
-  chestLogSpread: bands(chestAndWaist, (row) => Number(row.sd_log_a)),
-  waistLogSpread: bands(chestAndWaist, (row) => Number(row.sd_log_b)),
-};
-
 const statureByAge = sizes.map((row) => [Number(row.age_months_median_girl), toMm(row.stature_cm)]);
 
 const text = `// Made by tools/make-tables.mjs from data/*.csv; change those, not this. Sources: data/SOURCES.md. All lengths in mm.
@@ -132,15 +107,6 @@ export const AVERAGE_BY_STATURE = ${printRecord(averages, print)} as const satis
 
 /** Standard deviation of one girl among girls of her stature, each cell evened out with its neighbours. */
 export const SPREAD_BY_STATURE = ${printRecord(spreads, print)} as const satisfies Readonly<Record<string, Curve>>;
-
-/**
- * How a girth goes with the chest among girls of one stature: mm for each mm of chest, and the standard deviation
- * that is left. First value: girls of 24-84 months, second: 84-168.
- */
-export const ALONG_CHEST = ${printRecord(alongChest, (v) => `{ perMm: ${print(v.perMm)}, spread: ${print(v.spread)} }`)} as const;
-
-/** Chest and waist of girls of one age, logarithms: the same two age bands. */
-export const CHEST_ALONG_WAIST = ${printRecord(chestAlongWaist, print)} as const;
 `;
 
 function print(value) {

@@ -378,23 +378,3 @@ export const SPREAD_BY_STATURE = {
     [1640, 21.2],
   ],
 } as const satisfies Readonly<Record<string, Curve>>;
-
-/**
- * How a girth goes with the chest among girls of one stature: mm for each mm of chest, and the standard deviation
- * that is left. First value: girls of 24-84 months, second: 84-168.
- */
-export const ALONG_CHEST = {
-  waistGirth: { perMm: [0.73706, 0.96773], spread: [20.3, 28.3] },
-  hipGirth: { perMm: [0.8364, 0.91198], spread: [20.5, 30.2] },
-  headGirth: { perMm: [0.15482, 0.09411], spread: [12.7, 14.2] },
-  neckGirth: { perMm: [0.25546, 0.21692], spread: [10.7, 11] },
-  upperArmGirth: { perMm: [0.37896, 0.39125], spread: [8.9, 11.6] },
-  wristGirth: { perMm: [0.16116, 0.13424], spread: [6.6, 8] },
-} as const;
-
-/** Chest and waist of girls of one age, logarithms: the same two age bands. */
-export const CHEST_ALONG_WAIST = {
-  correlation: [0.795, 0.857],
-  chestLogSpread: [0.057, 0.0816],
-  waistLogSpread: [0.0748, 0.1046],
-} as const;
