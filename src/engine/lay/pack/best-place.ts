@@ -1,79 +1,29 @@
+import { allowedX, allowedY, xAtShare, yAtShare } from './allowed.ts';
 import type { Board } from './board.ts';
 import type { Chance } from './chance.ts';
-import { clamp } from './clamp.ts';
 import type { Field } from './field.ts';
 
-/** Trial places of one search: near the present one, anywhere, and how many of the best are followed downhill. */
+/** Trial places of one search: near the present one, and anywhere. The best of them is followed downhill. */
 const NEAR = 15;
 const ANYWHERE = 35;
-const FOLLOWED = 1;
+
+/** Steps in chance directions, as parts of the item's small side: the first, and where they are too short to go on. */
+const FIRST_STEP = 0.25;
+const LAST_STEP = 0.002;
 
 /** Moves one item to the place with the least weighted loss that a short search finds. True if it moved. */
 export type PlaceFinder = (item: number, length: number) => boolean;
 
 export function placeFinder(board: Board, field: Field, chance: Chance): PlaceFinder {
-  const poolG = new Int32Array(FOLLOWED);
-  const poolX = new Float64Array(FOLLOWED);
-  const poolY = new Float64Array(FOLLOWED);
-  const poolF = new Float64Array(FOLLOWED);
-  let pooled = 0;
-  // The place that is being followed.
+  // The best place so far.
   let bestX = 0;
   let bestY = 0;
   let bestF = 0;
 
-  const offer = (g: number, x: number, y: number, f: number, apart: number): void => {
-    for (let k = 0; k < pooled; k++) {
-      const near =
-        poolG[k] === g &&
-        Math.abs((poolX[k] as number) - x) < apart &&
-        Math.abs((poolY[k] as number) - y) < apart;
-      if (near) {
-        if (f < (poolF[k] as number)) {
-          poolX[k] = x;
-          poolY[k] = y;
-          poolF[k] = f;
-          sink(k);
-        }
-        return;
-      }
-    }
-    if (pooled < FOLLOWED) pooled++;
-    else if (f >= (poolF[pooled - 1] as number)) return;
-    poolG[pooled - 1] = g;
-    poolX[pooled - 1] = x;
-    poolY[pooled - 1] = y;
-    poolF[pooled - 1] = f;
-    sink(pooled - 1);
-  };
-
-  /** Keeps the pool in order, the least loss first. */
-  const sink = (from: number): void => {
-    for (let k = from; k > 0 && (poolF[k] as number) < (poolF[k - 1] as number); k--) {
-      swap(poolG, k);
-      swap(poolX, k);
-      swap(poolY, k);
-      swap(poolF, k);
-    }
-  };
-
-  const bound = (): number =>
-    pooled < FOLLOWED ? Number.POSITIVE_INFINITY : (poolF[FOLLOWED - 1] as number);
-
-  const xIn = (g: number, x: number, length: number): number =>
-    clamp(
-      x,
-      board.fromX[g] as number,
-      Math.min(board.toX[g] as number, length - (board.w[g] as number)),
-      board.stepX[g] as number,
-    );
-  const yIn = (g: number, y: number): number =>
-    clamp(y, board.fromY[g] as number, board.toY[g] as number, board.stepY[g] as number);
-
-  /** Tries a place while following; keeps it if it is better. */
+  /** Tries a place; keeps it if it is better. */
   const tryPlace = (item: number, g: number, x: number, y: number, length: number): boolean => {
-    const px = xIn(g, x, length);
-    const py = yIn(g, y);
+    const px = allowedX(board, g, x, length);
+    const py = allowedY(board, g, y);
     if (px === bestX && py === bestY) return false;
     const f = field.cost(item, g, px, py, bestF);
     if (f >= bestF) return false;
@@ -120,57 +70,38 @@ export function placeFinder(board: Board, field: Field, chance: Chance): PlaceFi
   };
 
   return (item, length) => {
-    const g0 = field.variant[item] as number;
     const x0 = field.x[item] as number;
     const y0 = field.y[item] as number;
     const first = board.firstVariant[item] as number;
     const variants = board.variantCount[item] as number;
-    const small = Math.min(board.w[g0] as number, board.h[g0] as number);
-    const apart = 0.05 * small;
-    pooled = 0;
-    const f0 = field.cost(item, g0, x0, y0, Number.POSITIVE_INFINITY);
-    offer(g0, x0, y0, f0, apart);
+    let bestG = field.variant[item] as number;
+    const small = Math.min(board.w[bestG] as number, board.h[bestG] as number);
+    bestX = x0;
+    bestY = y0;
+    const before = field.cost(item, bestG, x0, y0, Number.POSITIVE_INFINITY);
+    bestF = before;
     for (let k = 0; k < NEAR + ANYWHERE; k++) {
       const g = first + chance.below(variants);
-      const w = board.w[g] as number;
-      const h = board.h[g] as number;
-      const from = board.fromX[g] as number;
-      const to = Math.min(board.toX[g] as number, length - w);
       const a = chance.next();
       const b = chance.next();
-      const x = xIn(g, k < NEAR ? x0 + (2 * a - 1) * w * 0.5 : from + a * Math.max(0, to - from), length);
-      const top = board.fromY[g] as number;
-      const y = yIn(g, k < NEAR ? y0 + (2 * b - 1) * h * 0.5 : top + b * ((board.toY[g] as number) - top));
-      const limit = bound();
-      const f = field.cost(item, g, x, y, limit);
-      if (f < limit) offer(g, x, y, f, apart);
-    }
-    let endG = g0;
-    let endX = x0;
-    let endY = y0;
-    let endF = f0;
-    for (let k = 0; k < pooled; k++) {
-      const g = poolG[k] as number;
-      bestX = poolX[k] as number;
-      bestY = poolY[k] as number;
-      bestF = poolF[k] as number;
-      follow(item, g, length, 0.25 * small, 0.002 * small);
-      if (bestF < endF) {
-        endG = g;
-        endX = bestX;
-        endY = bestY;
-        endF = bestF;
-        if (endF === 0) break;
+      const near = k < NEAR;
+      const x = near
+        ? allowedX(board, g, x0 + (2 * a - 1) * (board.w[g] as number) * 0.5, length)
+        : xAtShare(board, g, a, length);
+      const y = near
+        ? allowedY(board, g, y0 + (2 * b - 1) * (board.h[g] as number) * 0.5)
+        : yAtShare(board, g, b);
+      const f = field.cost(item, g, x, y, bestF);
+      if (f < bestF) {
+        bestG = g;
+        bestX = x;
+        bestY = y;
+        bestF = f;
       }
     }
-    if (endF >= f0) return false;
-    field.move(item, endG, endX, endY);
+    follow(item, bestG, length, FIRST_STEP * small, LAST_STEP * small);
+    if (bestF >= before) return false;
+    field.move(item, bestG, bestX, bestY);
     return true;
   };
-}
-
-function swap(numbers: Int32Array | Float64Array, k: number): void {
-  const kept = numbers[k] as number;
-  numbers[k] = numbers[k - 1] as number;
-  numbers[k - 1] = kept;
 }

@@ -1,6 +1,5 @@
-import { tidyOutline } from './outline.ts';
 import { type PairTable, pairTable } from './pair-table.ts';
-import { type Shape, shapeOf } from './shape.ts';
+import type { Shape } from './shape.ts';
 import type { PackProblem, PackRange } from './types.ts';
 
 /**
@@ -41,21 +40,12 @@ export interface Board {
 /** Depths below this part of the strip's width are rounding. */
 const TOUCH = 1e-9;
 
-/** The problem has been looked through: every outline is tidy and fits the strip. */
-export function boardOf(problem: PackProblem): Board {
-  const shapes: Shape[] = [];
-  const numberOf = new Map<Float64Array, number>();
-  const shapeNumber = (outline: Float64Array): number => {
-    const known = numberOf.get(outline);
-    if (known !== undefined) return known;
-    const tidy = tidyOutline(outline);
-    if (tidy === null) throw new Error('An outline without area came past the door.');
-    shapes.push(shapeOf(tidy));
-    numberOf.set(outline, shapes.length - 1);
-    return shapes.length - 1;
-  };
+/** The problem has been looked through: `prepared` has a shape for every outline, in the order of their first use. */
+export function boardOf(problem: PackProblem, prepared: ReadonlyMap<Float64Array, Shape>): Board {
+  const shapes = [...prepared.values()];
+  const numberOf = new Map([...prepared.keys()].map((outline, number) => [outline, number]));
   const variants = problem.items.flatMap((item) => item.variants);
-  const shapeNumbers = Int32Array.from(variants, ({ outline }) => shapeNumber(outline));
+  const shapeNumbers = Int32Array.from(variants, ({ outline }) => numberOf.get(outline) as number);
   const shape = (g: number): Shape => shapes[shapeNumbers[g] as number] as Shape;
   const w = Float64Array.from(variants, (_, g) => shape(g).width);
   const h = Float64Array.from(variants, (_, g) => shape(g).height);

@@ -4,9 +4,10 @@ import { at, turn } from './outline.ts';
  * An outline as convex parts that together cover just it: cut into triangles, then triangles joined again as long as
  * the result stays convex (Hertel, Mehlhorn 1983: never more than four times the fewest parts). Several ways of cutting
  * are tried and the one with the fewest parts is kept: whatever compares two pieces compares their parts pair by pair.
- * The outline is tidy: positive area, no plain points, not crossing itself.
+ * The outline is tidy: positive area, no plain points, not crossing itself; null where it touches itself so that it can
+ * not be cut into triangles.
  */
-export function convexParts(outline: Float64Array): readonly Float64Array[] {
+export function convexParts(outline: Float64Array): readonly Float64Array[] | null {
   const count = outline.length / 2;
   let best: number[][] | null = null;
   for (const first of firstCorners(count)) {
@@ -17,10 +18,9 @@ export function convexParts(outline: Float64Array): readonly Float64Array[] {
       if (best === null || parts.length < best.length) best = parts;
     }
   }
-  if (best === null) throw new Error('An outline that can not be cut into triangles crosses itself.');
-  return best.map(
-    (part) => new Float64Array(part.flatMap((k) => [at(outline, 2 * k), at(outline, 2 * k + 1)])),
-  );
+  return best === null
+    ? null
+    : best.map((part) => new Float64Array(part.flatMap((k) => [at(outline, 2 * k), at(outline, 2 * k + 1)])));
 }
 
 const TRIES = 8;

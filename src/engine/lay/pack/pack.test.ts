@@ -81,7 +81,7 @@ describe('convex parts', () => {
       fc.property(randomOutline, (o) => {
         const tidy = tidyOutline(o);
         if (tidy === null) return;
-        const parts = convexParts(tidy);
+        const parts = convexParts(tidy) ?? [];
         const sum = parts.reduce((total, part) => total + signedArea(part), 0);
         expect(sum).toBeCloseTo(signedArea(tidy), 6);
         for (const part of parts) {

@@ -1,9 +1,10 @@
+import { allowedX, allowedY, xAtShare, yAtShare } from './allowed.ts';
 import { type PlaceFinder, placeFinder } from './best-place.ts';
 import { type Board, boardOf } from './board.ts';
 import { type Chance, chance as chanceOf } from './chance.ts';
-import { clamp } from './clamp.ts';
 import { type Field, fieldOf } from './field.ts';
 import { type Patience, restore, type Snapshot, separate, snapshotOf } from './separate.ts';
+import type { Shape } from './shape.ts';
 import { slideLeft } from './slide-left.ts';
 import type { PackLayout, PackProblem, PackProgress, PackSettings } from './types.ts';
 
@@ -25,9 +26,10 @@ interface Bench {
 /** Runs the whole search; yields after every little piece of work. */
 export function* search(
   problem: PackProblem,
+  shapes: ReadonlyMap<Float64Array, Shape>,
   settings: PackSettings,
 ): Generator<PackProgress, PackProgress, undefined> {
-  const board = boardOf(problem);
+  const board = boardOf(problem, shapes);
   const field = fieldOf(board);
   const chance = chanceOf(settings.seed);
   let pieces = 0;
@@ -133,7 +135,7 @@ function firstLayout(bench: Bench, problem: PackProblem, settings: PackSettings)
     const from = board.fromX[g] as number;
     let px = Math.max(x, from);
     if (step > 0) px = from + Math.ceil((px - from) / step - 1e-9) * step;
-    px = clamp(px, from, board.toX[g] as number, step);
+    px = allowedX(board, g, px, board.longest);
     field.put(i, g, px, board.fromY[g] as number);
     x = px + (board.w[g] as number);
   }
@@ -146,17 +148,7 @@ function scatter({ board, field, chance }: Bench, length: number): void {
   for (let i = 0; i < board.count; i++) {
     if (board.free[i] === 0) continue;
     const g = (board.firstVariant[i] as number) + chance.below(board.variantCount[i] as number);
-    const fromX = board.fromX[g] as number;
-    const fromY = board.fromY[g] as number;
-    const toX = Math.min(board.toX[g] as number, length - (board.w[g] as number));
-    const x = fromX + chance.next() * Math.max(0, toX - fromX);
-    const y = fromY + chance.next() * Math.max(0, (board.toY[g] as number) - fromY);
-    field.put(
-      i,
-      g,
-      clamp(x, fromX, toX, board.stepX[g] as number),
-      clamp(y, fromY, board.toY[g] as number, board.stepY[g] as number),
-    );
+    field.put(i, g, xAtShare(board, g, chance.next(), length), yAtShare(board, g, chance.next()));
   }
   field.refresh();
 }
@@ -170,13 +162,7 @@ function squeeze({ board, field, chance }: Bench, from: number, to: number): voi
     const w = board.w[g] as number;
     const x = field.x[i] as number;
     const slid = x + w / 2 > cut ? x - (from - to) : x;
-    const px = clamp(
-      slid,
-      board.fromX[g] as number,
-      Math.min(board.toX[g] as number, to - w),
-      board.stepX[g] as number,
-    );
-    field.put(i, g, px, field.y[i] as number);
+    field.put(i, g, allowedX(board, g, slid, to), field.y[i] as number);
   }
   field.refresh();
 }
@@ -262,17 +248,7 @@ function exchange({ board, field }: Bench, a: number, b: number, length: number)
     const g = field.variant[i] as number;
     const w = board.w[g] as number;
     const h = board.h[g] as number;
-    field.put(
-      i,
-      g,
-      clamp(
-        cx - w / 2,
-        board.fromX[g] as number,
-        Math.min(board.toX[g] as number, length - w),
-        board.stepX[g] as number,
-      ),
-      clamp(cy - h / 2, board.fromY[g] as number, board.toY[g] as number, board.stepY[g] as number),
-    );
+    field.put(i, g, allowedX(board, g, cx - w / 2, length), allowedY(board, g, cy - h / 2));
   };
   const area = (i: number): number =>
     (board.shapes[board.shapeOf[field.variant[i] as number] as number] as { area: number }).area;

@@ -12,12 +12,14 @@ export interface Shape {
   readonly hullArea: number;
 }
 
-/** The shape of a tidy outline that does not cross itself. */
-export function shapeOf(outline: Float64Array): Shape {
+/** The shape of a tidy outline that does not cross itself; null where it touches itself so that it has no parts. */
+export function shapeOf(outline: Float64Array): Shape | null {
+  const parts = convexParts(outline);
+  if (parts === null) return null;
   const { maxX, maxY } = outlineBox(outline);
   return {
     outline,
-    parts: convexParts(outline),
+    parts,
     width: maxX,
     height: maxY,
     area: signedArea(outline),

@@ -1,51 +1,44 @@
-import { convexParts } from './convex-parts.ts';
 import { crossesItself, outlineBox, tidyOutline } from './outline.ts';
 import { search } from './search.ts';
+import { type Shape, shapeOf } from './shape.ts';
 import type { PackItem, PackProblem, PackRefusal, PackSettings, PackStart } from './types.ts';
 
 /** A hair that rounding may cost a piece just as wide as the strip, as a part of the strip's width. */
 const HAIR = 1e-9;
 
 /**
- * Starts a search for a short layout. Nothing is computed before the first `next()`; each one does a little work, a few
- * milliseconds as a rule, and gives the best layout so far, so that the caller can show it, pause, or stop by asking no
- * more. Refuses a problem that has no answer, with every reason.
+ * Starts a search for a short layout. Outlines are looked through and prepared at once, each of them one time; after that
+ * each `next()` does a little work, a few milliseconds as a rule, and gives the best layout so far, so that the caller
+ * can show it, pause, or stop by asking no more. Refuses a problem that has no answer, with every reason.
  */
 export function startPacking(problem: PackProblem, settings: PackSettings): PackStart {
-  const refusals = refusalsOf(problem);
-  if (refusals.length > 0) return { ok: false, refusals };
-  return { ok: true, run: search(problem, settings) };
-}
-
-function refusalsOf(problem: PackProblem): readonly PackRefusal[] {
-  if (!(problem.width > 0) || !Number.isFinite(problem.width)) return [{ code: 'no-width' }];
-  const looked = new Map<Float64Array, 'bad-outline' | 'crosses-itself' | null>();
-  const fault = (outline: Float64Array) => {
-    const known = looked.get(outline);
-    if (known !== undefined) return known;
-    const found = outlineFault(outline);
-    looked.set(outline, found);
-    return found;
-  };
-  return problem.items.flatMap((item, i): readonly PackRefusal[] => {
+  if (!(problem.width > 0) || !Number.isFinite(problem.width)) {
+    return { ok: false, refusals: [{ code: 'no-width' }] };
+  }
+  const shapes = new Map<Float64Array, Shape | OutlineFault>();
+  for (const { outline } of problem.items.flatMap(({ variants }) => variants)) {
+    if (!shapes.has(outline)) shapes.set(outline, shapeOrFault(outline));
+  }
+  const refusals = problem.items.flatMap((item, i): readonly PackRefusal[] => {
     if (item.variants.length === 0) return [{ code: 'no-variant', item: i }];
-    const code = item.variants.map(({ outline }) => fault(outline)).find((found) => found !== null);
-    if (code != null) return [{ code, item: i }];
+    const code = item.variants.map(({ outline }) => shapes.get(outline)).find(isFault);
+    if (code !== undefined) return [{ code, item: i }];
     return item.fixed === undefined ? sizeRefusals(problem, item, i) : [];
   });
+  if (refusals.length > 0) return { ok: false, refusals };
+  const sound = new Map([...shapes].flatMap(([outline, s]) => (isFault(s) ? [] : [[outline, s] as const])));
+  return { ok: true, run: search(problem, sound, settings) };
 }
 
-function outlineFault(outline: Float64Array): 'bad-outline' | 'crosses-itself' | null {
+type OutlineFault = 'bad-outline' | 'crosses-itself';
+
+const isFault = (found: Shape | OutlineFault | undefined): found is OutlineFault => typeof found === 'string';
+
+function shapeOrFault(outline: Float64Array): Shape | OutlineFault {
   const tidy = tidyOutline(outline);
   if (tidy === null) return 'bad-outline';
-  if (crossesItself(tidy)) return 'crosses-itself';
-  try {
-    convexParts(tidy);
-    return null;
-  } catch {
-    // It touches itself so that it can't be cut into triangles.
-    return 'crosses-itself';
-  }
+  // An outline that touches itself may have no way to be cut into triangles.
+  return crossesItself(tidy) ? 'crosses-itself' : (shapeOf(tidy) ?? 'crosses-itself');
 }
 
 function sizeRefusals(problem: PackProblem, item: PackItem, i: number): readonly PackRefusal[] {
