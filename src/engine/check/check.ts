@@ -69,17 +69,20 @@ export interface EaseBounds {
 }
 
 /** Sorts of cloth that sew differently. */
-export type ClothKind =
-  | 'satin'
-  | 'taffeta'
-  | 'net'
-  | 'lace'
-  | 'organza'
-  | 'chiffon'
-  | 'velvet'
-  | 'cotton'
-  | 'crepe'
-  | 'lining';
+export const CLOTH_KINDS = [
+  'satin',
+  'taffeta',
+  'net',
+  'lace',
+  'organza',
+  'chiffon',
+  'velvet',
+  'cotton',
+  'crepe',
+  'lining',
+] as const;
+
+export type ClothKind = (typeof CLOTH_KINDS)[number];
 
 export interface CheckInput {
   readonly garment: Garment;

@@ -2,20 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { dressOf } from '../../../tests/dress-of.ts';
 import { changeSeam, goodGarment, goodInput } from '../../../tests/fixtures/good-garment.ts';
 import { type Saying, say, type WordKey } from '../words/index.ts';
-import { type Check, type CheckInput, type ClothKind, checkGarment } from './index.ts';
-
-const KINDS = [
-  'satin',
-  'taffeta',
-  'net',
-  'lace',
-  'organza',
-  'chiffon',
-  'velvet',
-  'cotton',
-  'crepe',
-  'lining',
-] as const satisfies readonly ClothKind[];
+import { type Check, type CheckInput, CLOTH_KINDS, type ClothKind, checkGarment } from './index.ts';
 
 const gathers = (input: CheckInput): readonly Check[] =>
   checkGarment(input).filter((check) => check.code === 'gather-ratio');
@@ -77,7 +64,7 @@ describe('gathers by the cloth that is gathered', () => {
   });
 
   test('the sentence names the cloth, never the cloth of another part', () => {
-    for (const kind of KINDS) {
+    for (const kind of CLOTH_KINDS) {
       const word = kind === 'lining' ? 'lining cloth' : kind;
       for (const ratio of [1.3, 2, 3.9, 7]) {
         expect(told(skirtOf(kind, ratio).say), `${ratio}`).toContain(` ${word} gathered ${ratio} to 1`);
@@ -96,7 +83,7 @@ describe('gathers by the cloth that is gathered', () => {
   });
 
   test('a puff sleeve and a lining skirt may be gathered little in any cloth', () => {
-    for (const kind of KINDS) {
+    for (const kind of CLOTH_KINDS) {
       const found = seamsOf(kind, ['puff-sleeve', 'circle-skirt', 'lining']);
       expect(found.length).toBeGreaterThan(2);
       expect(found.filter((one) => !one.endsWith('ok-in'))).toEqual([]);
@@ -104,7 +91,7 @@ describe('gathers by the cloth that is gathered', () => {
   });
 
   test('a frill takes the usual range of frills', () => {
-    for (const kind of KINDS) {
+    for (const kind of CLOTH_KINDS) {
       const [found] = seamsOf(kind, [['neck-frill', { ratio: 2 }]]);
       expect(found, kind).toMatch(/frill.* ok-in$/);
     }

@@ -24,7 +24,15 @@ import { smallParts } from './small-parts.ts';
 import { tiersMatch } from './tiers-match.ts';
 import { tiesAndBows } from './ties-and-bows.ts';
 
-export type { Check, CheckCode, CheckInput, ClothKind, EaseBounds, Level } from './check.ts';
+export {
+  type Check,
+  type CheckCode,
+  type CheckInput,
+  CLOTH_KINDS,
+  type ClothKind,
+  type EaseBounds,
+  type Level,
+} from './check.ts';
 export { summarise } from './summary.ts';
 
 /** Every check, in the order in which a maker reads them: the drawing, the seams, the wearer, the sewing. */

@@ -1,3 +1,4 @@
+export { CLOTH_KINDS } from '../check/index.ts';
 export { changeUnits } from './change-units.ts';
 export {
   type ChildDrawing,
@@ -38,7 +39,6 @@ export { type OrderProblem, problemSentence } from './problem.ts';
 export { readOrder, readOrderFile, readOrderValue } from './read-order.ts';
 export {
   type ChildFile,
-  CLOTH_KINDS,
   CLOTH_ROLES,
   type ClothFile,
   type EarlierFile,

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { BLOCK_PARAMS, type OwnHalf } from '../block/index.ts';
 import { MEASURE_IDS } from '../body/index.ts';
-import type { ClothKind } from '../check/index.ts';
+import { CLOTH_KINDS } from '../check/index.ts';
 import { ALLOWANCES } from '../cut/index.ts';
 import type { ClothRole } from '../piece/index.ts';
 import { VERSION_FIELD } from './migrate.ts';
@@ -50,19 +50,6 @@ export const CLOTH_ROLES = [
   'net',
   'trim',
 ] as const satisfies readonly ClothRole[];
-
-export const CLOTH_KINDS = [
-  'satin',
-  'taffeta',
-  'net',
-  'lace',
-  'organza',
-  'chiffon',
-  'velvet',
-  'cotton',
-  'crepe',
-  'lining',
-] as const satisfies readonly ClothKind[];
 
 const cloth = table({
   name,
