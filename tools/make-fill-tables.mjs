@@ -2,20 +2,7 @@
  * Turns the survey's spreads and correlations (`data/*.csv`, sources in `data/SOURCES.md`) into what filling in reads.
  * Run `node tools/make-fill-tables.mjs` after changing a CSV; a test says when that was forgotten.
  */
-import { execFileSync } from 'node:child_process';
-import { readFileSync, writeFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
-
-const DATA = new URL('../data/', import.meta.url);
-const BIOME = fileURLToPath(new URL('../node_modules/.bin/biome', import.meta.url));
-const TARGET = new URL('../src/engine/body/fill-tables.ts', import.meta.url);
-
-/** Plain CSV only: none of our files quotes a comma in the columns read here. */
-function readRows(name) {
-  const [head, ...lines] = readFileSync(new URL(name, DATA), 'utf8').trim().split(/\r?\n/);
-  const columns = head.split(',');
-  return lines.map((line) => Object.fromEntries(line.split(',').map((cell, i) => [columns[i], cell])));
-}
+import { giveTables, readRows } from './table-files.mjs';
 
 const correlations = readRows('snyder1977_correlations_girls.csv');
 const fits = readRows('snyder1977_on_stature_weight_and_chest_girls.csv');
@@ -135,9 +122,4 @@ export const BUILD_CORRELATIONS: readonly [readonly (readonly number[])[], reado
   ${JSON.stringify([givenStature('24'), givenStature('84')])};
 `;
 
-const formatted = execFileSync(BIOME, ['format', '--stdin-file-path=fill-tables.ts'], {
-  input: text,
-  encoding: 'utf8',
-});
-if (process.argv.includes('--print')) process.stdout.write(formatted);
-else writeFileSync(TARGET, formatted);
+giveTables({ 'fill-tables.ts': text });

@@ -2,25 +2,10 @@
  * Turns the growth data (`data/*.csv`, sources in `data/SOURCES.md`) into the constants the engine reads.
  * Run `node tools/make-growth-tables.mjs` after changing a CSV; a test says when that was forgotten.
  */
-import { execFileSync } from 'node:child_process';
-import { readFileSync, writeFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
+import { giveTables, readRows, SURVEY_NAMES } from './table-files.mjs';
 
-const DATA = new URL('../data/', import.meta.url);
-const BODY = new URL('../src/engine/body/', import.meta.url);
-const BIOME = fileURLToPath(new URL('../node_modules/.bin/biome', import.meta.url));
 const HEAD =
   '// Made by tools/make-growth-tables.mjs from data/*.csv; change those, not this. Sources: data/SOURCES.md.\n';
-
-/** Quoted cells (texts with commas) stand only after the columns that are read here. */
-function readRows(name) {
-  const [head, ...lines] = readFileSync(new URL(name, DATA), 'utf8').trim().split(/\r?\n/);
-  const columns = head.split(',');
-  return lines.map((line) => {
-    const cells = line.split(',');
-    return Object.fromEntries(columns.map((column, index) => [column, cells[index] ?? '']));
-  });
-}
 
 /** cm in the CSV, mm in the engine; keeps every decimal of the source. */
 const mm = (cm) => Math.round(Number(cm) * 1e6) / 1e5;
@@ -110,18 +95,6 @@ const errorOf = (measure, scale) =>
     ]),
   );
 
-const SURVEY_NAMES = {
-  chestGirth: 'chest_girth',
-  waistGirth: 'natural_waist_girth',
-  hipGirth: 'hip_girth',
-  headGirth: 'head_girth',
-  neckGirth: 'neck_girth',
-  upperArmGirth: 'upper_arm_girth',
-  wristGirth: 'wrist_girth',
-  armLength: 'arm_length_acromion_wrist',
-  kneeHeight: 'knee_height_tibiale',
-  navelHeight: 'waist_height',
-};
 const survey = readRows('snyder1977_by_age.csv');
 const regressions = readRows('snyder1977_on_stature_and_weight.csv');
 
@@ -184,7 +157,7 @@ const namesOf = (record) =>
     .map((name) => `'${name}'`)
     .join(' | ');
 
-const files = {
+giveTables({
   'growth-tables.ts': `${HEAD}import type { LmsTable } from './lms.ts';
 
 export type GrowthTableId = ${namesOf(growth)};
@@ -224,14 +197,4 @@ export type BuildFit = readonly [constant: number, perMm: number, perKg: number,
 /** Girths on the labels of US children's clothes, mm: the body that a size is sold for, 4 to 6 cm wider in the chest than measured children. */
 export const US_LABELS = ${JSON.stringify(labels)} as const;
 `,
-};
-
-const asJson = process.argv.includes('--print');
-const made = Object.fromEntries(
-  Object.entries(files).map(([name, input]) => [
-    name,
-    execFileSync(BIOME, ['format', `--stdin-file-path=${name}`], { input, encoding: 'utf8' }),
-  ]),
-);
-if (asJson) process.stdout.write(JSON.stringify(made));
-else for (const [name, text] of Object.entries(made)) writeFileSync(new URL(name, BODY), text);
+});

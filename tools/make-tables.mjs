@@ -2,23 +2,7 @@
  * Turns the size data (`data/*.csv`, sources in `data/SOURCES.md`) into the constants the engine reads.
  * Run `node tools/make-tables.mjs` after changing a CSV; a test says when that was forgotten.
  */
-import { execFileSync } from 'node:child_process';
-import { readFileSync, writeFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
-
-const DATA = new URL('../data/', import.meta.url);
-const BIOME = fileURLToPath(new URL('../node_modules/.bin/biome', import.meta.url));
-const TARGET = new URL('../src/engine/body/size-tables.ts', import.meta.url);
-
-/** Plain CSV only: none of our files quotes a comma in the columns read here. */
-function readRows(name) {
-  const [head, ...lines] = readFileSync(new URL(name, DATA), 'utf8').trim().split(/\r?\n/);
-  const columns = head.split(',');
-  return lines.map((line) => {
-    const cells = line.split(',');
-    return Object.fromEntries(columns.map((column, index) => [column, cells[index] ?? '']));
-  });
-}
+import { giveTables, readRows, SURVEY_NAMES } from './table-files.mjs';
 
 /** cm in the CSV, mm in the engine; a tenth of a mm is finer than any source. */
 const toMm = (cm) => Math.round(Number(cm) * 100) / 10;
@@ -32,19 +16,6 @@ const column = (name) => (row) => (row[name] === '' ? undefined : toMm(row[name]
 
 const sizes = readRows('size_table_girls_derived.csv');
 const survey = readRows('snyder1977_by_stature_girls.csv');
-
-const SURVEY_NAMES = {
-  chestGirth: 'chest_girth',
-  waistGirth: 'natural_waist_girth',
-  hipGirth: 'hip_girth',
-  headGirth: 'head_girth',
-  neckGirth: 'neck_girth',
-  upperArmGirth: 'upper_arm_girth',
-  wristGirth: 'wrist_girth',
-  armLength: 'arm_length_acromion_wrist',
-  kneeHeight: 'knee_height_tibiale',
-  navelHeight: 'waist_height',
-};
 
 /**
  * The straight line through the cells of the survey, each weighing as many children as it holds: single cells of
@@ -119,9 +90,4 @@ function printRecord(record, printValue) {
     .join('')}}`;
 }
 
-const formatted = execFileSync(BIOME, ['format', '--stdin-file-path=size-tables.ts'], {
-  input: text,
-  encoding: 'utf8',
-});
-if (process.argv.includes('--print')) process.stdout.write(formatted);
-else writeFileSync(TARGET, formatted);
+giveTables({ 'size-tables.ts': text });
