@@ -4,20 +4,28 @@ import type { ChildFile, OrderFile, PaperBlockFile } from '../../../engine/order
 import { formatLength, type UnitSystem } from '../../../engine/units/index.ts';
 import type { Session } from '../../session/session.ts';
 import type { ChildWork } from '../../session/work.ts';
-
-/** Whose block is meant: that of the whole order, or that of one child. */
-export type Scope = 'party' | number;
+import { holderOf, type Scope } from '../scope.ts';
 
 type BlockKind = 'party' | 'drafted' | 'paper';
 
 type BlockFields = Pick<ChildFile, 'block' | 'paperBlock'>;
 
 /** The fields that hold a block: of the order, or of one child. */
-export const fieldsOf = (file: OrderFile, scope: Scope): BlockFields =>
-  scope === 'party' ? file : (file.children[scope] ?? {});
+export const fieldsOf = (file: OrderFile, scope: Scope): BlockFields => holderOf(file, scope) ?? {};
 
-/** Where they stand in the order file, as problems name it. */
-export const pathOf = (scope: Scope): string => (scope === 'party' ? '' : `children[${scope}].`);
+/** Gives a number of the block, or takes it back (`undefined`), so that its rule holds again. */
+export function setBlockParam(
+  file: OrderFile,
+  scope: Scope,
+  param: string,
+  value: string | number | undefined,
+): void {
+  const fields = fieldsOf(file, scope);
+  const block: Record<string, string | number | boolean | undefined> = { ...fields.block };
+  if (value === undefined) delete block[param];
+  else block[param] = value;
+  fields.block = block as NonNullable<OrderFile['block']>;
+}
 
 export function blockOf(file: OrderFile, scope: Scope): { readonly kind: BlockKind } {
   const { block, paperBlock } = fieldsOf(file, scope);

@@ -2,7 +2,8 @@ import { type ReactNode, useState } from 'react';
 import { say } from '../../../engine/words/index.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { useChild, useOrderFile, useSession, useUnits } from '../../session/use-session.ts';
-import { blockOf, type Scope, setBlockKind } from './block-of.ts';
+import type { Scope } from '../scope.ts';
+import { blockOf, setBlockKind } from './block-of.ts';
 import { DraftedBlock } from './drafted-block.tsx';
 import { PaperBlock } from './paper-block.tsx';
 

@@ -8,7 +8,8 @@ import { LengthField } from '../../parts/length-field.tsx';
 import { MoreLink } from '../../parts/more-link.tsx';
 import { inUnits } from '../../parts/shown-length.ts';
 import { useChild, useOrderFile, useProblemAt, useSession, useUnits } from '../../session/use-session.ts';
-import { fieldsOf, pathOf, type Scope } from './block-of.ts';
+import { pathOf, type Scope } from '../scope.ts';
+import { fieldsOf, setBlockParam } from './block-of.ts';
 
 const LENGTHS = [
   'chestEase',
@@ -43,10 +44,9 @@ export function DraftedBlock({ scope }: { readonly scope: Scope }): ReactNode {
         }))}
         about={say(`page.block.method.${method}.about`, {}, units)}
         onChange={(chosen) =>
-          session.change(labelOf(scope, work.name, 'page.block.method'), (file) => {
-            const fields = fieldsOf(file, scope);
-            fields.block = { ...fields.block, method: chosen };
-          })
+          session.change(labelOf(scope, work.name, 'page.block.method'), (file) =>
+            setBlockParam(file, scope, 'method', chosen),
+          )
         }
       />
       <div className="fields">
@@ -117,13 +117,7 @@ function BlockLength({
       onChange={(text) =>
         session.change(
           labelOf(scope, work.name, `page.block.${name}`),
-          (file) => {
-            const fields = fieldsOf(file, scope);
-            const block = { ...fields.block };
-            if (text === undefined) delete block[name];
-            else block[name] = text;
-            fields.block = block;
-          },
+          (file) => setBlockParam(file, scope, name, text),
           { cause: path },
         )
       }

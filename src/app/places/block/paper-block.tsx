@@ -5,7 +5,8 @@ import { say } from '../../../engine/words/index.ts';
 import { LengthField } from '../../parts/length-field.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
 import { useOrderFile, useProblemAt, useSession, useUnits } from '../../session/use-session.ts';
-import { fieldsOf, pathOf, type Scope } from './block-of.ts';
+import { pathOf, type Scope } from '../scope.ts';
+import { fieldsOf } from './block-of.ts';
 
 /** Her own paper, measured: front and back, the allowances on it, and the child whom it fits. */
 export function PaperBlock({ scope }: { readonly scope: Scope }): ReactNode {

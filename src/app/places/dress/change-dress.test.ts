@@ -3,6 +3,7 @@ import { produce } from 'immer';
 import { describe, expect, it } from 'vitest';
 import { DESIGN_STEPS, LIBRARY } from '../../../engine/design/index.ts';
 import { type OrderFile, readOrderFile, readOrderValue } from '../../../engine/order/index.ts';
+import type { Scope } from '../scope.ts';
 import {
   addStep,
   canMove,
@@ -18,7 +19,7 @@ import {
   startFrom,
   switchStep,
 } from './change-dress.ts';
-import { findListed, givenAt, listSteps, type Scope, type StepKey } from './dress-list.ts';
+import { findListed, givenAt, listSteps, type StepKey } from './dress-list.ts';
 
 const file = (change: Partial<OrderFile> = {}): OrderFile => {
   const read = readOrderFile({

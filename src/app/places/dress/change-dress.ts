@@ -1,13 +1,13 @@
 import type { Draft } from 'immer';
 import { findStep } from '../../../engine/design/index.ts';
 import type { OrderFile, StepFile } from '../../../engine/order/index.ts';
+import { holderOf, type Scope } from '../scope.ts';
 import {
   findListed,
   type Given,
   keyOf,
   keyText,
   listSteps,
-  type Scope,
   type StepKey,
   sameStep,
   sourceOf,
@@ -17,12 +17,11 @@ import {
 type File = Draft<OrderFile>;
 type Entry = Draft<StepFile>;
 
-const entriesOf = (file: File, scope: Scope): readonly Entry[] =>
-  (scope === 'party' ? file : file.children[scope])?.dress ?? [];
+const entriesOf = (file: File, scope: Scope): readonly Entry[] => holderOf(file, scope)?.dress ?? [];
 
 /** A list must not be empty in the file: then it is left out. */
 function writeEntries(file: File, scope: Scope, entries: readonly Entry[]): void {
-  const holder = scope === 'party' ? file : file.children[scope];
+  const holder = holderOf(file, scope);
   if (holder === undefined) return;
   if (entries.length === 0) delete holder.dress;
   else holder.dress = [...entries];
@@ -172,7 +171,7 @@ export function moveStep(file: File, scope: Scope, key: StepKey, by: -1 | 1): vo
 
 /** Whether it has such a neighbour in the list. */
 export function canMove(file: OrderFile, scope: Scope, key: StepKey, by: -1 | 1): boolean {
-  const entries = (scope === 'party' ? file : file.children[scope])?.dress ?? [];
+  const entries = entriesOf(file, scope);
   return (
     neighbourOf(
       entries,

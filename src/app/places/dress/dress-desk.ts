@@ -11,7 +11,8 @@ import {
   useSessionState,
   useTell,
 } from '../../session/use-session.ts';
-import { keyText, type ListedStep, listSteps, type Scope, type StepKey, sameStep } from './dress-list.ts';
+import type { Scope } from '../scope.ts';
+import { keyText, type ListedStep, listSteps, type StepKey, sameStep } from './dress-list.ts';
 import { contextOf } from './step-facts.ts';
 
 /** What all parts of the place work with: whose dress, for whom she changes it, and what is drawn. */

@@ -1,8 +1,6 @@
 import { type DesignStep, findDress, findStep, STAGES } from '../../../engine/design/index.ts';
 import type { OrderFile, StepFile } from '../../../engine/order/index.ts';
-
-/** For whom a change is made: for every child of the order, or for one of them. */
-export type Scope = 'party' | number;
+import type { Scope } from '../scope.ts';
 
 /** By what a step is found in every list: its id, and her name for it where it may stand several times. */
 export interface StepKey {

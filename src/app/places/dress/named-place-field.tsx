@@ -6,9 +6,10 @@ import { Choice, type Option } from '../../parts/choice.tsx';
 import { useChild } from '../../session/use-session.ts';
 import { useLook, useLooking } from '../../shell/looking.ts';
 import { edgeTitle, pieceTitle, type TablePlace } from '../../table/index.ts';
+import type { Scope } from '../scope.ts';
 import { setParam } from './change-dress.ts';
 import { didSaying, useDesk } from './dress-desk.ts';
-import { givenAt, type ListedStep, type Scope } from './dress-list.ts';
+import { givenAt, type ListedStep } from './dress-list.ts';
 import type { StepParam } from './step-facts.ts';
 
 /** In lists of pieces: every outer piece that has the edge. */

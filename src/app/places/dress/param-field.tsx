@@ -8,9 +8,10 @@ import { NumberField } from '../../parts/number-field.tsx';
 import { shownLength } from '../../parts/shown-length.ts';
 import { TextField } from '../../parts/text-field.tsx';
 import { useTell } from '../../session/use-session.ts';
+import type { Scope } from '../scope.ts';
 import { setParam } from './change-dress.ts';
 import { type DressDesk, didSaying, useDesk, useSentenceAt } from './dress-desk.ts';
-import { type Given, givenAt, keyText, type ListedStep, type Scope, sameStep } from './dress-list.ts';
+import { type Given, givenAt, keyText, type ListedStep, sameStep } from './dress-list.ts';
 import { NamedPlaceField } from './named-place-field.tsx';
 import { rangeSentence, ruleValue, type StepParam, valueText } from './step-facts.ts';
 

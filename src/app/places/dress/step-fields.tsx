@@ -7,6 +7,7 @@ import { toastDone } from '../../parts/toast.tsx';
 import { useChild, useTell } from '../../session/use-session.ts';
 import { useLook } from '../../shell/looking.ts';
 import { type OnDragParam, type ParamRef, useGoverned } from '../../table/index.ts';
+import type { Scope } from '../scope.ts';
 import {
   canMove,
   canTakeOut,
@@ -18,15 +19,7 @@ import {
   renameStep,
 } from './change-dress.ts';
 import { didSaying, titleOf, useDesk, useStepContext } from './dress-desk.ts';
-import {
-  givenAt,
-  keyText,
-  type ListedStep,
-  pathOfStep,
-  type Scope,
-  type StepKey,
-  sameStep,
-} from './dress-list.ts';
+import { givenAt, keyText, type ListedStep, pathOfStep, type StepKey, sameStep } from './dress-list.ts';
 import { ParamField, writeParam } from './param-field.tsx';
 
 interface StepFieldsProps {

@@ -8,7 +8,8 @@ import {
   readOrderValue,
 } from '../../../engine/order/index.ts';
 import type { Saying } from '../../../engine/words/index.ts';
-import { type Candidate, type Fault, type FaultyDress, repairCandidates } from './repair-candidates.ts';
+import type { Candidate, Fault, FaultyDress } from './candidate.ts';
+import { repairCandidates } from './repair-candidates.ts';
 
 /** A change of the order that is known to mend a fault without spoiling anything else. */
 export interface Repair {

@@ -4,7 +4,7 @@ import { say } from '../../../engine/words/index.ts';
 import { Button } from '../../parts/button.tsx';
 import { toastDone } from '../../parts/toast.tsx';
 import { useChild, useOrderFile, useSession, useSessionState, useTell } from '../../session/use-session.ts';
-import type { Fault, FaultyDress } from './repair-candidates.ts';
+import type { Fault, FaultyDress } from './candidate.ts';
 import { useRepairs } from './use-repairs.ts';
 
 /** Buttons that mend a fault: each was tried before it is offered. */

@@ -11,8 +11,8 @@ import {
   readOrderFile,
   readOrderValue,
 } from '../../../engine/order/index.ts';
+import type { Fault } from './candidate.ts';
 import { type Repair, repairs } from './mends.ts';
-import type { Fault } from './repair-candidates.ts';
 
 type Steps = NonNullable<OrderFile['dress']>;
 

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
+import type { FaultyDress } from './candidate.ts';
 import { type Repair, repairs } from './mends.ts';
-import type { FaultyDress } from './repair-candidates.ts';
 
 /** The ways to mend a fault, tried one by one between frames; null while it is still being looked for. */
 export function useRepairs(dress: FaultyDress | null): readonly Repair[] | null {
