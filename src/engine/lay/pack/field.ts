@@ -19,7 +19,7 @@ export interface Field {
   readonly total: () => number;
   /** Weighted loss of an item at a place; stops counting above `bound`. */
   readonly cost: (item: number, variant: number, x: number, y: number, bound: number) => number;
-  /** The same without bound, and fills `pull`. */
+  /** The same without bound, and fills `pull`. A loop of its own: `cost` is the hottest of all and needs no slope. */
   readonly costAndPull: (item: number, variant: number, x: number, y: number) => number;
   /** The way downhill of the last `costAndPull`: x, y of the whole; x, y of the step that frees the worst pair. */
   readonly pull: Float64Array;

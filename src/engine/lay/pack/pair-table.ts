@@ -8,7 +8,7 @@ import type { Shape } from './shape.ts';
  * products; touching is no overlap. Made when two shapes first meet: most never do.
  */
 export interface PairTable {
-  /** Where the record of the pair of shapes starts in `numbers()`. Asks for the lower shape first. */
+  /** Where the record of the pair of shapes starts in `numbers()`: offsets of the second from the first. */
   readonly recordOf: (first: number, second: number) => number;
   /**
    * A record: count of outlines; then each as minX, minY, maxX, maxY, most depth, count of half planes and nx, ny, c of
