@@ -10,7 +10,7 @@ import {
   Select,
   SelectValue,
 } from 'react-aria-components';
-import { FieldFoot } from './length-field.tsx';
+import { FieldFoot } from './field-frame.tsx';
 
 export interface Option<V extends string> {
   readonly id: V;

@@ -1,10 +1,14 @@
-import { type ReactNode, useRef, useState } from 'react';
-import { Input, TextField } from 'react-aria-components';
-import { closeKeypad, openKeypad, usesThumb } from './keypad.tsx';
-import { FieldFoot, FieldHead } from './length-field.tsx';
+import { type ReactNode, useState } from 'react';
+import { KeyedField } from './keyed-field.tsx';
 
 /** A plain number: a count, a ratio, months. The document gets the number, or `undefined` when the field is emptied. */
-export function NumberField(props: {
+export function NumberField({
+  value,
+  notANumber,
+  onChange,
+  onDone,
+  ...rest
+}: {
   readonly label: string;
   readonly value: number | undefined;
   readonly byRule?: string;
@@ -17,56 +21,27 @@ export function NumberField(props: {
   readonly onDone?: () => void;
   readonly aside?: ReactNode;
 }): ReactNode {
-  const { value, onChange } = props;
-  const [draft, setDraft] = useState<string | null>(null);
   const [unread, setUnread] = useState(false);
-  const input = useRef<HTMLInputElement>(null);
-  const write = (text: string): void => {
-    setDraft(text);
-    const plain = text.trim().replace(',', '.');
-    const number = Number(plain);
-    const readable = plain === '' || (Number.isFinite(number) && !plain.endsWith('.'));
-    setUnread(!readable);
-    if (readable) onChange(plain === '' ? undefined : number);
-  };
-  const wrong = unread ? props.notANumber : draft === null ? (props.problem ?? null) : null;
+  const shown = value === undefined ? '' : String(value);
   return (
-    <TextField
-      className="field"
-      value={draft ?? (value === undefined ? '' : String(value))}
-      onChange={write}
-      isInvalid={wrong !== null}
-      onFocus={() => {
-        setDraft(value === undefined ? '' : String(value));
-        const { current } = input;
-        if (current === null) return;
-        requestAnimationFrame(() => current.select());
-        if (usesThumb()) openKeypad({ input: current, units: null, write });
+    <KeyedField
+      {...rest}
+      shown={shown}
+      toType={shown}
+      fractions={null}
+      longest={12}
+      refused={unread ? notANumber : null}
+      onType={(text) => {
+        const plain = text.trim().replace(',', '.');
+        const number = Number(plain);
+        const readable = plain === '' || (Number.isFinite(number) && !plain.endsWith('.'));
+        setUnread(!readable);
+        if (readable) onChange(plain === '' ? undefined : number);
       }}
-      onBlur={() => {
-        setDraft(null);
+      onDone={() => {
         setUnread(false);
-        if (input.current !== null) closeKeypad(input.current);
-        props.onDone?.();
+        onDone?.();
       }}
-    >
-      <FieldHead label={props.label} aside={props.aside} />
-      <span className="field-box">
-        <Input
-          ref={input}
-          data-keypad
-          inputMode={usesThumb() ? 'none' : 'decimal'}
-          autoComplete="off"
-          maxLength={12}
-          placeholder={props.byRule ?? ''}
-        />
-        {props.unit !== undefined && (
-          <span className="field-unit" aria-hidden="true">
-            {props.unit}
-          </span>
-        )}
-      </span>
-      <FieldFoot about={props.about} wrong={wrong} />
-    </TextField>
+    />
   );
 }

@@ -1,6 +1,6 @@
 import { type ReactNode, useState } from 'react';
 import { TextField as AriaTextField, Input } from 'react-aria-components';
-import { FieldFoot, FieldHead, LONGEST_TEXT } from './length-field.tsx';
+import { FieldFoot, FieldHead, LONGEST_TEXT } from './field-frame.tsx';
 
 /**
  * A line of text, or a day of the calendar (`2027-06-12`). With `needed`, an emptied field keeps the last text, since
