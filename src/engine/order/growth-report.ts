@@ -15,6 +15,7 @@ import {
 } from '../body/index.ts';
 import { readDay } from './day.ts';
 import type { Order, OrderChild } from './order.ts';
+import { grownInput } from './read-growth.ts';
 import { type ChildDress, workChild } from './work-child.ts';
 
 /** Where a child stood on the day of measuring. */
@@ -76,8 +77,7 @@ export function growthOf(child: OrderChild, dress: ChildDress | null, today: str
   const result = growBody(input);
   if (!result.ok) return { kind: 'refused', problems: result.problems };
   const { grown, warnings } = result;
-  const measured = Object.fromEntries(Object.entries(grown.values).map(([id, { value }]) => [id, value]));
-  const completed = completeBody({ ...child.body, measured, weight: grown.weight?.value ?? null });
+  const completed = completeBody(grownInput(child.body, grown));
   const body = completed.ok ? completed.body : null;
   const chestEase = dress === null ? null : easeOf(dress);
   const isGrown = growth.drafted !== null;

@@ -2,6 +2,7 @@ import {
   type BodyInput,
   type CalendarDay,
   dayAfter,
+  type GrownBody,
   type GrowthInput,
   growBody,
   growthProblemSaying,
@@ -77,13 +78,13 @@ export function readGrowth(
     problems.push(...told);
     return { body, growth: null };
   }
-  const measured = Object.fromEntries(
-    Object.entries(result.grown.values).map(([id, { value }]) => [id, value]),
-  );
-  return {
-    body: { ...body, measured, weight: result.grown.weight?.value ?? null },
-    growth: { ...growth, drafted: result },
-  };
+  return { body: grownInput(body, result.grown), growth: { ...growth, drafted: result } };
+}
+
+/** The body with the measures that it will have on the due day. */
+export function grownInput(body: BodyInput, { values, weight }: GrownBody): BodyInput {
+  const measured = Object.fromEntries(Object.entries(values).map(([id, { value }]) => [id, value]));
+  return { ...body, measured, weight: weight?.value ?? null };
 }
 
 function birthday(file: ChildFile, body: BodyInput, event: CalendarDay): CalendarDay | null {
