@@ -3,6 +3,7 @@ import { say } from '../../../engine/words/index.ts';
 import { today } from '../../device/today.ts';
 import { Button } from '../../parts/button.tsx';
 import { Choice } from '../../parts/choice.tsx';
+import { UnderWay } from '../../parts/under-way.tsx';
 import { fieldSentence, useChild, useOrderFile, useTell, useUnits } from '../../session/use-session.ts';
 import { enoughLaid, layCloths, stopLaying } from '../../work/lay.ts';
 import type { LayAnswer, LayProgress } from '../../work/lay-wish.ts';
@@ -95,16 +96,11 @@ function Searching({ step }: { readonly step: LayProgress | 'begun' }): ReactNod
       ? say('page.cloth.first', {}, units)
       : say('page.cloth.searching', { cloth: step.cloth, length: { mm: Math.round(step.length) } }, units);
   return (
-    <div className="stack">
-      <p role="status">{words}</p>
-      <progress
-        className="paper-progress"
-        aria-label={words}
-        {...(step === 'begun' ? {} : { value: step.gone, max: 1 })}
-      />
-      <div>
-        <Button onPress={() => void enoughLaid()}>{say('page.cloth.enough', {}, units)}</Button>
-      </div>
-    </div>
+    <UnderWay
+      words={words}
+      far={step === 'begun' ? null : { value: step.gone, max: 1 }}
+      stop={say('page.cloth.enough', {}, units)}
+      onStop={() => void enoughLaid()}
+    />
   );
 }

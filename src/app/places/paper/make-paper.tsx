@@ -4,6 +4,7 @@ import { say, type WordKey, type WordValues } from '../../../engine/words/index.
 import { download } from '../../device/download.ts';
 import { Button } from '../../parts/button.tsx';
 import { Confirm } from '../../parts/sheet.tsx';
+import { UnderWay } from '../../parts/under-way.tsx';
 import { useSessionState, useUnits } from '../../session/use-session.ts';
 import { EVERYTHING, type MadePaper, type PaperKind, type PaperStep } from '../../work/paper-wish.ts';
 import { useDesk } from './desk.ts';
@@ -102,17 +103,12 @@ function Under({
       ? say('page.paper.making.begin', {}, units)
       : say(whole ? 'page.paper.all.making' : 'page.paper.making', { ...step }, units);
   return (
-    <div className="stack">
-      <p role="status">{words}</p>
-      <progress
-        className="paper-progress"
-        aria-label={words}
-        {...(step === null ? {} : { value: step.done, max: step.total })}
-      />
-      <div>
-        <Button onPress={onStop}>{say('page.paper.stop', {}, units)}</Button>
-      </div>
-    </div>
+    <UnderWay
+      words={words}
+      far={step === null ? null : { value: step.done, max: step.total }}
+      stop={say('page.paper.stop', {}, units)}
+      onStop={onStop}
+    />
   );
 }
 
