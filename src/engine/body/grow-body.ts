@@ -1,4 +1,4 @@
-import type { Measured, Sex } from './body.ts';
+import type { Body, Measured, Sex } from './body.ts';
 import { averageMonthsBetween } from './calendar.ts';
 import { estimateBody } from './estimate-body.ts';
 import { forecastError } from './forecast-error.ts';
@@ -89,8 +89,12 @@ export function growBody(input: GrowthInput): GrowthResult {
   const weight = checked.weight === null ? null : grownWeight(span, checked.weight);
   const height = grownHeight(span, measures.height);
   const share = girthMiss(span, height, weight);
+  const average = averagesByHeight(span, height);
   const values = Object.fromEntries(
-    ids.map((id) => [id, id === 'height' ? height : grownMeasure(span, id, measures, height, share)]),
+    ids.map((id) => [
+      id,
+      id === 'height' ? height : grownMeasure(span, id, measures, height, share, average),
+    ]),
   );
   return { ...told, grown: { ...child, values, weight } };
 }
@@ -166,25 +170,36 @@ function grownMeasure(
   measures: Measured,
   height: GrownValue,
   girthShare: number,
+  average: AveragesByHeight,
 ): GrownValue {
   const measured = measures[id] ?? 0;
   const { kind } = MEASURES[id];
   const known = REFERENCE_GIRTHS[id];
   const grown = known === undefined ? null : followed(span, known[0], measured / known[1], 1);
   const byPlace = grown === null ? null : { value: grown.value * (known?.[1] ?? 1), from: grown.from };
-  const { value, from } = byPlace ?? withHeight(span, id, measured, height);
+  const { value, from } = byPlace ?? withHeight(average(id), measured);
   // Lengths and the head are bone: they miss as the height does, not as the weight.
   const isBone = kind === 'length' || id === 'headGirth';
   const share = isBone ? height.spread / height.value : girthShare;
   return { value, measured, spread: Math.hypot(value * share, MEASURING_ERROR[kind]), from };
 }
 
+/** What children of the child's height measure on average, then and on the day, mm. */
+type AveragesByHeight = (id: MeasureId) => Readonly<Record<'before' | 'after', number | undefined>>;
+
+/** Both bodies are worked out once for all measures, and only if one asks: that is most of the work of growing. */
+function averagesByHeight({ ages }: Span, height: GrownValue): AveragesByHeight {
+  const bodyOf = (mm: number): Body | null => estimateBody({ measured: { height: mm } });
+  let bodies: readonly [before: Body | null, after: Body | null] | undefined;
+  return (id) => {
+    bodies ??= [bodyOf(standingHeight(height.measured, ages)), bodyOf(height.value)];
+    const [before, after] = bodies;
+    return { before: before?.values[id].mm, after: after?.values[id].mm };
+  };
+}
+
 /** Keeps its share of what children of the child's height measure on average. */
-function withHeight(span: Span, id: MeasureId, measured: number, height: GrownValue) {
-  const averageAt = (mm: number): number | undefined =>
-    estimateBody({ measured: { height: mm } })?.values[id].mm;
-  const before = averageAt(standingHeight(height.measured, span.ages));
-  const after = averageAt(height.value);
+function withHeight({ before, after }: ReturnType<AveragesByHeight>, measured: number) {
   const from: GrownFrom = { kind: 'with-height' };
   if (before === undefined || after === undefined)
     return { value: measured, from: { kind: 'held' } as const };

@@ -1,5 +1,5 @@
 import { averageMonthsBetween, type CalendarDay, dayAfter, daysBetween, monthsInDays } from './calendar.ts';
-import { type GrownBody, growBody } from './grow-body.ts';
+import { type GrownBody, type GrownValue, growBody } from './grow-body.ts';
 import type { GrowthInput } from './growth-input.ts';
 import type { MeasureId } from './measures.ts';
 import { NINETY_PERCENT } from './normal-curve.ts';
@@ -72,7 +72,7 @@ export function growthAdvice(input: GrowthInput, room: DressRoom): GrowthAdvice 
     hem,
     letOut: { girth, side: girth / 4 },
     measureAgain: measureAgain(input, room),
-    oneSizeMore: height === undefined ? null : oneSizeMore(input, grown, height.value),
+    oneSizeMore: height === undefined ? null : oneSizeMore(input, grown, height),
   };
 }
 
@@ -110,9 +110,9 @@ function chestBand(input: GrowthInput, daysBefore: number): number {
 
 const GIRTHS: readonly MeasureId[] = ['chestGirth', 'waistGirth', 'hipGirth'];
 
-function oneSizeMore(input: GrowthInput, grown: GrownBody, height: number): OneSizeMore {
-  const next = sizeHeight(height) + SIZE_STEP;
-  const reached = dayReached(input, next);
+function oneSizeMore(input: GrowthInput, grown: GrownBody, height: GrownValue): OneSizeMore {
+  const next = sizeHeight(height.value) + SIZE_STEP;
+  const reached = dayReached(input, height.measured, next);
   // The child as it is when it has grown into that size; where that lies too far ahead, as its height says.
   const then = reached === null ? null : growBody({ ...input, event: reached });
   const wider = GIRTHS.flatMap((id) => {
@@ -124,9 +124,11 @@ function oneSizeMore(input: GrowthInput, grown: GrownBody, height: number): OneS
 }
 
 /** The day on which a child that is grown on reaches a height. */
-function dayReached(input: GrowthInput, height: number): CalendarDay | null {
+function dayReached(input: GrowthInput, measured: number, height: number): CalendarDay | null {
+  // The height grows by itself: the other measures need not be grown on each of these days.
+  const alone = { day: input.measured.day, measures: { height: measured } };
   const heightOn = (day: CalendarDay): number => {
-    const then = growBody({ ...input, event: day });
+    const then = growBody({ ...input, measured: alone, event: day });
     return then.ok ? (then.grown.values.height?.value ?? 0) : 0;
   };
   const last = averageMonthsBetween(input.measured.day, input.event) + FARTHEST_MONTHS;
