@@ -2,25 +2,16 @@ import { expose } from 'comlink';
 import bold from '../../../assets/fonts/NotoSans-Bold.ttf';
 import regular from '../../../assets/fonts/NotoSans-Regular.ttf';
 import { createPaperBench, type PaperBench } from './paper-bench.ts';
+import { fontsOnce } from './worker-fonts.ts';
 
 /** The worker that draws and writes papers. The fonts come from the page's own place, also without a network. */
 
-async function bytesAt(address: string): Promise<Uint8Array> {
-  const answer = await fetch(address);
-  if (!answer.ok) throw new Error(`${address}: ${answer.status}`);
-  return new Uint8Array(await answer.arrayBuffer());
-}
+const fonts = fontsOnce(regular, bold);
+let bench: PaperBench | null = null;
 
-let bench: Promise<PaperBench> | null = null;
-
-function benchNow(): Promise<PaperBench> {
-  bench ??= Promise.all([bytesAt(regular), bytesAt(bold)]).then(([regular, bold]) =>
-    createPaperBench({ regular, bold }),
-  );
-  // A font that could not be fetched is fetched again the next time.
-  bench.catch(() => {
-    bench = null;
-  });
+async function benchNow(): Promise<PaperBench> {
+  const fetched = await fonts();
+  bench ??= createPaperBench(fetched);
   return bench;
 }
 
