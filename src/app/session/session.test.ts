@@ -62,6 +62,16 @@ const rest = (session: Session): Promise<void> =>
     expect(session.state.getState().work.children.some(({ pending }) => pending)).toBe(false);
   }, 20_000);
 
+/** A session whose first save met the state of another tab; hers lies on the device as order `b`. */
+async function clash(theirFile = exampleFile()) {
+  const [theirs, copy] = [stored('a', theirFile, 7), stored('b', exampleFile(), 1)];
+  const { store, saves } = fakeStore([{ ok: false, conflict: { theirs, copy } }]);
+  const session = open(store);
+  setHeight(session, '33');
+  await session.saveNow();
+  return { session, saves };
+}
+
 describe('the open order', () => {
   it('joins the changes of one cause into one step, until it is settled', () => {
     const session = open();
@@ -194,12 +204,7 @@ describe('the open order', () => {
   });
 
   it('asks when another tab changed the order, saves no more until she has said, and goes on with either', async () => {
-    const theirs = stored('a', { ...exampleFile(), title: 'Theirs' }, 7);
-    const copy = stored('b', exampleFile(), 1);
-    const { store, saves } = fakeStore([{ ok: false, conflict: { theirs, copy } }]);
-    const session = open(store);
-    setHeight(session, '33');
-    await session.saveNow();
+    const { session, saves } = await clash({ ...exampleFile(), title: 'Theirs' });
     expect(session.state.getState().keeping.kind).toBe('clash');
     setHeight(session, '34', 'other');
     await session.saveNow();
@@ -213,12 +218,7 @@ describe('the open order', () => {
   });
 
   it('loses nothing that was typed between the clash and the answer', async () => {
-    const theirs = stored('a', exampleFile(), 7);
-    const copy = stored('b', exampleFile(), 1);
-    const { store, saves } = fakeStore([{ ok: false, conflict: { theirs, copy } }]);
-    const session = open(store);
-    setHeight(session, '33');
-    await session.saveNow();
+    const { session, saves } = await clash();
     setHeight(session, '34');
     expect(session.settleClash('mine')).toBe('b');
     await session.saveNow();
@@ -228,12 +228,7 @@ describe('the open order', () => {
   });
 
   it('keeps beside it what was typed between the clash and the answer, when the other state is taken', async () => {
-    const theirs = stored('a', exampleFile(), 7);
-    const copy = stored('b', exampleFile(), 1);
-    const { store, saves } = fakeStore([{ ok: false, conflict: { theirs, copy } }]);
-    const session = open(store);
-    setHeight(session, '33');
-    await session.saveNow();
+    const { session, saves } = await clash();
     setHeight(session, '34');
     session.settleClash('theirs');
     expect(height(session)).toBe('31 3/4');
@@ -243,12 +238,7 @@ describe('the open order', () => {
   });
 
   it('keeps it too when the order is left without an answer', async () => {
-    const theirs = stored('a', exampleFile(), 7);
-    const copy = stored('b', exampleFile(), 1);
-    const { store, saves } = fakeStore([{ ok: false, conflict: { theirs, copy } }]);
-    const session = open(store);
-    setHeight(session, '33');
-    await session.saveNow();
+    const { session, saves } = await clash();
     setHeight(session, '34');
     await session.close();
     expect(saves.at(-1)?.id).toBe('b');
