@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { isId } from './record.ts';
+import { instant, isId } from './record.ts';
 
 /**
  * The form of a backup: a zip with `manifest.json`, one JSON file for each order (`orders/<id>.json`, the record as it
@@ -21,7 +21,7 @@ export const BACKUP_VERSION = 1;
 
 export const MANIFEST_FORM = v.object({
   frockwrightBackup: v.literal(BACKUP_VERSION),
-  madeAt: v.pipe(v.string(), v.regex(/^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z$/)),
+  madeAt: instant,
   counts: v.object({ orders: v.number() }),
   parts: v.array(
     v.object({

@@ -16,7 +16,7 @@ export interface OrderRecord {
   readonly file: Extract<KeptOrder, { ok: true }>['file'];
 }
 
-const instant = v.pipe(v.string(), v.regex(/^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z$/));
+export const instant = v.pipe(v.string(), v.regex(/^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z$/));
 const id = v.pipe(v.string(), v.regex(/^[A-Za-z0-9][A-Za-z0-9-]{0,63}$/));
 const count = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(1e12));
 const origin = v.variant('kind', [

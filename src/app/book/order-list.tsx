@@ -5,6 +5,7 @@ import type { Answer, OrderSummary, Store } from '../../store/index.ts';
 import { useDevice } from '../device/device.tsx';
 import { dayAhead, dayText, today } from '../device/today.ts';
 import { Button } from '../parts/button.tsx';
+import { LONGEST_TEXT } from '../parts/field-frame.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { toast, toastDone } from '../parts/toast.tsx';
 import { placeAddress } from '../places/address.ts';
@@ -170,7 +171,7 @@ function Deeds({
   const copy = async (): Promise<Answer<unknown>> => {
     const copied = await store.copy(id);
     if (!copied.ok) return copied;
-    const named = say('page.book.copy-title', { title }, 'in').slice(0, 80);
+    const named = say('page.book.copy-title', { title }, 'in').slice(0, LONGEST_TEXT);
     const { revision, file } = copied.value;
     const saved = await store.save(copied.value.id, revision, { file: { ...file, title: named } });
     copiedId = copied.value.id;

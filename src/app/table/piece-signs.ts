@@ -14,7 +14,7 @@ import {
 import { edgeOf, type Piece } from '../../engine/piece/index.ts';
 import { lineData } from '../parts/path-data.ts';
 
-/** Sizes of the signs on a piece, mm, as they are drawn on paper. */
+/** Sizes of the signs on the table, mm of the piece. The paper has signs and sizes of its own, made to be printed. */
 const ARROW = 7;
 const BRACKET_IN = 14;
 const NOTCH = 7;
