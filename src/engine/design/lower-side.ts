@@ -1,5 +1,4 @@
 import {
-  add,
   angleBetween,
   cross,
   curveBetween,
@@ -25,6 +24,7 @@ import {
   type Vector,
 } from '../geometry/index.ts';
 import { type Edge, findEdge, type Piece } from '../piece/index.ts';
+import { movedHollow } from './moved-hollow.ts';
 
 /** The lines of a half, or of its lining, as they run on the side of the lower shoulder. */
 export interface LowerSide {
@@ -137,12 +137,10 @@ function lowerOverarm(overarm: Path, edge: Path, shoulder: TurnedShoulder, by: n
 /** Where along the redrawn part its inner points lie, as shares of it. */
 const SHAPED_AT = [0.25, 0.5, 0.75];
 
-/** The old armhole, moved with the tip at its top and less and less below, so that it keeps its hollow. */
+/** The old armhole, moved with the lowered tip, until it runs into the drawn one. */
 function lowerArmhole(edge: Path, shoulder: TurnedShoulder, joins: number): Path {
   const into = pathAt(edge, joins);
-  const inner = SHAPED_AT.map((share) =>
-    add(pathAt(edge, joins * share).point, scale(shoulder.tip, (1 - share) ** 2)),
-  );
+  const inner = movedHollow(edge, joins, SHAPED_AT, shoulder.tip);
   return curveThrough([pathEnd(shoulder.last), ...inner, into.point], {
     start: rotate(pathStartTangent(edge), shoulder.turn),
     end: into.tangent,

@@ -22,7 +22,6 @@ import {
   rotate,
   scale,
   subtract,
-  type Vector,
 } from '../geometry/index.ts';
 import {
   type EdgeName,
@@ -34,6 +33,7 @@ import {
   reshape,
   withPiece,
 } from '../piece/index.ts';
+import { movedHollow } from './moved-hollow.ts';
 import { foldedSeam, seamsOverParts } from './own-seams.ts';
 
 /** A dart in the shoulder: its middle lies this far from the neck point, its mouth is so wide, its legs so long. */
@@ -70,7 +70,7 @@ export function cutShoulderDart(piece: Piece, dart: ShoulderDart): Darted {
   const angle = 2 * Math.asin(dart.width / 2 / dart.length);
   const outer = outerPart(pathSlice(path, dart.middle, pathLength(path)), angle, tip);
   if (outer === null) return { ok: false, why: 'armhole' };
-  const armhole = armholeFrom(edgeOf(piece, 'armhole').path, pathEnd(outer), armholeStart(piece));
+  const armhole = armholeFrom(edgeOf(piece, 'armhole').path, pathEnd(outer));
   if (armhole === null) return { ok: false, why: 'armhole' };
   const edge = edgeOf(piece, 'shoulder');
   // The piece is open at the shoulder tip until both of its edges there are in place.
@@ -90,7 +90,7 @@ export function cutShoulderDart(piece: Piece, dart: ShoulderDart): Darted {
 export function lengthenShoulder(piece: Piece, by: number): Piece | null {
   const path = edgeOf(piece, 'shoulder').path;
   const tip = add(pathEnd(path), scale(pathEndTangent(path), by));
-  const armhole = armholeFrom(edgeOf(piece, 'armhole').path, tip, armholeStart(piece));
+  const armhole = armholeFrom(edgeOf(piece, 'armhole').path, tip);
   if (armhole === null) return null;
   const longer = reshape(piece, { shoulder: linePath(pathStart(path), tip), armhole });
   return outlineSelfCrossings(outlineOf(longer)).length > 0 ? null : longer;
@@ -122,13 +122,11 @@ function outerPart(plain: Path, angle: number, tip: Point): Path | null {
   return curveOfLength(curveBetween(mouth, rotate(along, angle), end, pathEndTangent(plain)), length);
 }
 
-const armholeStart = (piece: Piece): Vector => pathStartTangent(edgeOf(piece, 'armhole').path);
-
-/** The armhole brought to another shoulder tip, which it leaves in this direction; its length stays what it was. */
-function armholeFrom(armhole: Path, tip: Point, start: Vector): Path | null {
+/** The armhole brought to another shoulder tip, which it leaves as before; its length stays what it was. */
+function armholeFrom(armhole: Path, tip: Point): Path | null {
   const length = pathLength(armhole);
-  const moved = subtract(tip, pathStart(armhole));
-  const inner = PLACES.map((u) => add(pathAt(armhole, u * length).point, scale(moved, (1 - u) ** 2)));
+  const start = pathStartTangent(armhole);
+  const inner = movedHollow(armhole, length, PLACES, subtract(tip, pathStart(armhole)));
   const drawn = curveThrough([tip, ...inner, pathEnd(armhole)], { start, end: pathEndTangent(armhole) });
   const found = curveOfLength(drawn, length);
   return found !== null && dot(pathStartTangent(found), start) > 0.999 ? found : null;
