@@ -20,8 +20,10 @@ import { type Edge, type EdgeName, findEdge, type Garment, outlineOf, type Piece
 import type { SketchLine, SketchSide } from './sketch.ts';
 import { bodiceOf, bothHalves } from './sketch-bodice.ts';
 
-/** A wing or a cap hangs so far down from the level, radians. */
+/** A sleeve hangs this far down from the level, radians: an arm held a little away from the body. */
 const HANGS = (40 * Math.PI) / 180;
+/** Down the arm, unit. */
+export const DOWN: Vector = rotate({ x: 1, y: 0 }, HANGS);
 
 /** A sleeve without underarm seam: from the shoulder tip over the arm and back to the armhole where it ends. */
 export function sketchWing(garment: Garment, side: SketchSide, wing: Piece): readonly SketchLine[] {
@@ -31,10 +33,9 @@ export function sketchWing(garment: Garment, side: SketchSide, wing: Piece): rea
   const bare = garment.seams.find((seam) => seam.name === 'sleeve-cap')?.bareEnd ?? 0;
   const tip = pathStart(top.path);
   const end = pathAt(low.path, Math.max(pathLength(low.path) - bare, 0)).point;
-  const down = rotate({ x: 1, y: 0 }, HANGS);
-  const outer = add(tip, scale(down, pathBounds(outlineOf(wing)).maxY));
-  const over = curveBetween(tip, { x: 1, y: 0 }, outer, rotate(down, HANGS / 2));
-  const back = curveBetween(outer, rotate(down, Math.PI / 2), end, { x: -1, y: 0 });
+  const outer = add(tip, scale(DOWN, pathBounds(outlineOf(wing)).maxY));
+  const over = curveBetween(tip, { x: 1, y: 0 }, outer, rotate(DOWN, HANGS / 2));
+  const back = curveBetween(outer, rotate(DOWN, Math.PI / 2), end, { x: -1, y: 0 });
   return bothHalves('outline', pathJoin(over, back));
 }
 

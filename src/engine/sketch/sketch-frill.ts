@@ -30,16 +30,13 @@ export function sketchNeckFrill(garment: Garment, side: SketchSide): LaidOn {
   const neck = neckOf(garment, side);
   const [sewn, free] = frill === undefined ? [] : [findEdge(frill, 'upper'), findEdge(frill, 'lower')];
   if (seam === undefined || frill === undefined || neck === null || !sewn || !free) return NOTHING_ON;
-  const gathered = seam.join.kind === 'gathered';
+  const ratio = seam.join.kind === 'gathered' ? seam.join.ratio : null;
   // A ring cut from a circle is as deep as its ends are long.
-  const across = gathered ? undefined : findEdge(frill, 'right');
+  const across = ratio === null ? findEdge(frill, 'right') : undefined;
   return stripAlong(neck, {
     depth: across === undefined ? depthOf(frill) : pathLength(across.path),
-    fullness:
-      gathered && seam.join.kind === 'gathered'
-        ? seam.join.ratio
-        : pathLength(free.path) / pathLength(sewn.path),
-    gathered,
+    fullness: ratio ?? pathLength(free.path) / pathLength(sewn.path),
+    gathered: ratio !== null,
     hand: 'right',
     parts: side === 'back' && partsNeckAtBack(garment.closing),
   });

@@ -9,7 +9,6 @@ import {
   pathJoin,
   pathLength,
   pathOf,
-  rotate,
   scale,
   subtract,
   type Vector,
@@ -17,21 +16,17 @@ import {
 } from '../geometry/index.ts';
 import { findEdge, type Garment, outlineOf, type Piece, type SeamEdge } from '../piece/index.ts';
 import type { SketchLine, SketchSide } from './sketch.ts';
-import { armEdge, sketchArmEdge, sketchWing } from './sketch-arm-edge.ts';
+import { armEdge, DOWN, sketchArmEdge, sketchWing } from './sketch-arm-edge.ts';
 import { bothHalves } from './sketch-bodice.ts';
 import { type LaidOn, NOTHING_ON } from './sketch-cover.ts';
 import { depthOf, ruffleOn } from './sketch-strip.ts';
 
-/** A set-in sleeve hangs this far down from the level, radians: an arm held a little away from the body. */
-const HANGS = (40 * Math.PI) / 180;
-/** Down the arm, unit. */
-const DOWN: Vector = rotate({ x: 1, y: 0 }, HANGS);
 /** How far a gathered sleeve stands off its straight outline, as a share of its length and its extra cloth. */
 const PUFF = 0.16;
 
 /** A set-in sleeve, laid flat beside the bodice: from the shoulder tip down the arm, across its end, to the underarm. */
 export function sketchSleeve(garment: Garment, side: SketchSide): readonly SketchLine[] {
-  const sleeve = garment.pieces.find((piece) => piece.id === 'sleeve' && piece.layer === 'shell');
+  const sleeve = sleeveOf(garment);
   if (sleeve !== undefined && findEdge(sleeve, 'underarm-front') === undefined) {
     return sketchWing(garment, side, sleeve);
   }
@@ -53,9 +48,12 @@ export function sketchSleeve(garment: Garment, side: SketchSide): readonly Sketc
   ];
 }
 
+const sleeveOf = (garment: Garment): Piece | undefined =>
+  garment.pieces.find((piece) => piece.id === 'sleeve' && piece.layer === 'shell');
+
 /** Ruffles along the end of a set-in sleeve. */
 export function sketchSleeveRuffles(garment: Garment, side: SketchSide): LaidOn {
-  const sleeve = garment.pieces.find((piece) => piece.id === 'sleeve' && piece.layer === 'shell');
+  const sleeve = sleeveOf(garment);
   const [tip, underarm] = armEdge(garment, side) ?? [];
   const end = sleeve === undefined ? null : endOf(garment, sleeve);
   if (sleeve === undefined || end === null || tip === undefined || underarm === undefined) return NOTHING_ON;
@@ -70,13 +68,13 @@ function footLine(
   underarm: Point,
 ): { readonly outer: Point; readonly inner: Point } {
   const outer = add(tip, scale(DOWN, end.length));
-  return { outer, inner: endInner(outer, DOWN, end.width / 2, underarm) };
+  return { outer, inner: endInner(outer, end.width / 2, underarm) };
 }
 
 /** Where a sleeve ends on the upper side of the arm, or the dress round a bare arm over the shoulder. */
 export function armEnd(garment: Garment, side: SketchSide): Point | null {
   const [bare] = armEdge(garment, side) ?? [];
-  const sleeve = garment.pieces.find((piece) => piece.id === 'sleeve' && piece.layer === 'shell');
+  const sleeve = sleeveOf(garment);
   if (bare === undefined || sleeve === undefined || findEdge(sleeve, 'cap') !== undefined)
     return bare ?? null;
   const isWing = findEdge(sleeve, 'underarm-front') === undefined;
@@ -163,8 +161,8 @@ function gathers(outer: Point, inner: Point, up: Vector): readonly SketchLine[] 
 const CLEAR = 6;
 
 /** The inner end of the sleeve's end, square to the arm; it ends short of the bodice where it would run into it. */
-function endInner(outer: Point, down: Vector, width: number, underarm: Point): Point {
-  const across = scale(outward(down), -1);
+function endInner(outer: Point, width: number, underarm: Point): Point {
+  const across = scale(outward(DOWN), -1);
   const room = (underarm.x + CLEAR - outer.x) / across.x;
   return add(outer, scale(across, Math.min(width, Math.max(room, CLEAR))));
 }

@@ -4,7 +4,7 @@ import type { SketchSide } from './sketch.ts';
 import { sketchBelt, sketchSashBand } from './sketch-band.ts';
 import { bodiceOf } from './sketch-bodice.ts';
 import { BOW, bowAt } from './sketch-bow.ts';
-import { type LaidOn, NOTHING_ON } from './sketch-cover.ts';
+import { bothOn, type LaidOn, NOTHING_ON } from './sketch-cover.ts';
 import { skirtLayers, waistOf } from './sketch-skirt-shape.ts';
 import { armEnd } from './sketch-sleeve.ts';
 import { sketchButtonsForShow, sketchRosettes, sketchStraps } from './sketch-small-trims.ts';
@@ -53,8 +53,7 @@ function bow(garment: Garment, side: SketchSide, trim: HangingTrim): LaidOn {
     covers: right.covers.map(pathMirrorX),
   };
   const copies = garment.pieces.find((piece) => piece.id === trim.pieces[0])?.cutting.copies ?? 1;
-  if (trim.place !== 'skirt' && copies > 1)
-    return { lines: [...right.lines, ...left.lines], covers: [...right.covers, ...left.covers] };
+  if (trim.place !== 'skirt' && copies > 1) return bothOn(right, left);
   return side === 'front' ? right : left;
 }
 
