@@ -4,7 +4,7 @@ import { formatLength, MM_PER_INCH, type UnitSystem } from '../units/index.ts';
 import { say } from '../words/index.ts';
 import type { Mark } from './scene.ts';
 import { boxAt, circlePath, dot, rectanglePath, stroke, strokeLine } from './shapes.ts';
-import { textMark } from './text.ts';
+import { capitalised, textMark } from './text.ts';
 import type { FlowBlock } from './text-pages.ts';
 
 /** Height of the whole figure, and the room round the field for what is written there, mm. */
@@ -50,7 +50,7 @@ function growthMarks(chart: GrowthChart, units: UnitSystem, width: number): read
     isWeight ? say('growth.report.kg', { value }, units) : formatLength(value, units);
   const title = say(`growth.reference.${chart.reference}`, {}, units);
   return [
-    textMark(upperFirst(title), { x: 0, y: TITLE }, { size: TITLE, weight: 'bold' }),
+    textMark(capitalised(title), { x: 0, y: TITLE }, { size: TITLE, weight: 'bold' }),
     ...values.steps.flatMap((value) => [
       strokeLine({ x: field.minX, y: y(value) }, { x: field.maxX, y: y(value) }, 'faint'),
       textMark(
@@ -130,5 +130,3 @@ function scaleOf(values: readonly number[], steps: readonly number[]): Scale {
 function place(value: number, { least, most }: Scale, from: number, to: number): number {
   return most === least ? (from + to) / 2 : from + ((value - least) / (most - least)) * (to - from);
 }
-
-const upperFirst = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
