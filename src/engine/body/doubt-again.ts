@@ -1,10 +1,10 @@
 import type { Sex } from './body.ts';
 import { type CalendarDay, daysBetween, dayText } from './calendar.ts';
-import { MEASURING_ERROR } from './doubt-fields.ts';
+import { measuringError } from './doubt-fields.ts';
 import { growBody } from './grow-body.ts';
 import type { MeasuringDay } from './growth-input.ts';
 import type { GrowthCharts } from './growth-references.ts';
-import { MEASURE_IDS, MEASURES } from './measures.ts';
+import { isBone, MEASURE_IDS } from './measures.ts';
 import { type BodyProblem, type BodyProblemCode, wordOf } from './problem.ts';
 
 /** Two or more measurings of one child. */
@@ -45,9 +45,8 @@ export function doubtAgain({ sex, born, charts, now, before }: Measurings): read
     const [value, old, forecast] = [now.measures[id], last.measures[id], grown.values[id]];
     // A value that stands as before was not taken again: a new measuring begins from the old one.
     if (value === undefined || old === undefined || forecast === undefined || value === old) return [];
-    const error = MEASURING_ERROR[id === 'height' ? 'height' : MEASURES[id].kind];
+    const error = measuringError(id);
     const spread = Math.hypot(forecast.spread, error);
-    const isBone = MEASURES[id].kind === 'length' || id === 'headGirth';
     const values = {
       measure: wordOf(id),
       value: { mm: value },
@@ -57,9 +56,9 @@ export function doubtAgain({ sex, born, charts, now, before }: Measurings): read
       most: { mm: forecast.value + DOUBTFUL * spread },
     };
     const doubt = (code: BodyProblemCode): BodyProblem[] => [{ code, level: 'warn', measure: id, values }];
-    if (isBone && value < old - SHRINKING * Math.SQRT2 * error) return doubt('body.shrank');
+    if (isBone(id) && value < old - SHRINKING * Math.SQRT2 * error) return doubt('body.shrank');
     if (value > forecast.value + DOUBTFUL * spread) {
-      return doubt(isBone ? 'body.grew-too-fast' : 'body.changed-too-much');
+      return doubt(isBone(id) ? 'body.grew-too-fast' : 'body.changed-too-much');
     }
     return value < forecast.value - DOUBTFUL * spread ? doubt('body.changed-too-much') : [];
   });

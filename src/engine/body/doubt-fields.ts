@@ -37,7 +37,11 @@ const OPEN_STATURE = 300;
  * mm between observers (IDEFICS 2011, from memory), 0.5 to 11 mm within one (ToyBox 2014, waist); height 0.7 to 2 mm
  * by trained observers (ToyBox 2014) and up to 2 % under two years (TARGet Kids! 2019). See data/measurement_error.csv.
  */
-export const MEASURING_ERROR = { height: 5, length: 6, width: 6, girth: 7, weight: 0.015 } as const;
+const MEASURING_ERROR = { height: 5, length: 6, width: 6, girth: 7, weight: 0.015 } as const;
+
+/** That error of one measure, mm. */
+export const measuringError = (id: MeasureId): number =>
+  MEASURING_ERROR[id === 'height' ? 'height' : MEASURES[id].kind];
 
 /** Outside these statures the averages are carried on from others (see data/SOURCES.md), mm. */
 const SURE_STATURES = [860, 1640] as const;
@@ -98,10 +102,7 @@ const isLog = (id: MeasureId | 'weight'): boolean => toModel(id, Math.E) === 1;
 function ownVariance({ id, value }: Field, joint: Joint<FillId>, isUnsure: boolean): number {
   if (id === 'age') return statureByAge(value).spread ** 2;
   const middle = told(id, meanOf(joint, id));
-  const error =
-    id === 'weight'
-      ? MEASURING_ERROR.weight * middle
-      : MEASURING_ERROR[id === 'height' ? 'height' : MEASURES[id].kind];
+  const error = id === 'weight' ? MEASURING_ERROR.weight * middle : measuringError(id);
   const unsure = isUnsure && id !== 'height' ? UNSURE_SHARE * middle : 0;
   return (Math.hypot(error, unsure) / (isLog(id) ? middle : 1)) ** 2;
 }

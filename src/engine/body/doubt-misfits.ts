@@ -1,6 +1,7 @@
 import type { BodyInput } from './body.ts';
 import { type Field, type FieldId, type Judged, judgeFields } from './doubt-fields.ts';
 import { type OtherChild, possibleSlips, type Slip } from './doubt-slips.ts';
+import { KG_PER_POUND } from './growth-input.ts';
 import type { MeasureId } from './measures.ts';
 import { type BodyProblem, wordOf } from './problem.ts';
 
@@ -108,7 +109,7 @@ function problemsOf({ slip, places }: Doubt, judged: Judged): readonly BodyProbl
     const values = {
       value: oneDecimal(first.value),
       meant: oneDecimal(meant),
-      pounds: oneDecimal(first.value / 0.45359237),
+      pounds: oneDecimal(first.value / KG_PER_POUND),
       least: oneDecimal(least),
       most: oneDecimal(most),
       other: slip?.whose ?? '',

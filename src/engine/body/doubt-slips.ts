@@ -1,4 +1,5 @@
 import type { Field, FieldId } from './doubt-fields.ts';
+import { KG_PER_POUND } from './growth-input.ts';
 import { MEASURES } from './measures.ts';
 import type { BodyProblemCode } from './problem.ts';
 
@@ -36,8 +37,8 @@ const SHEET_SLIPS = [
 ] as const;
 
 const WEIGHT_SLIPS = [
-  { code: 'body.weight-in-pounds', factor: 0.45359237 },
-  { code: 'body.weight-in-kilos', factor: 1 / 0.45359237 },
+  { code: 'body.weight-in-pounds', factor: KG_PER_POUND },
+  { code: 'body.weight-in-kilos', factor: 1 / KG_PER_POUND },
 ] as const;
 
 /** As squared deviations: 3.1 for a slip that is often made, more for one that might be many things. */
@@ -63,9 +64,6 @@ function slipsOf({ id, value }: Field, place: number, others: readonly OtherChil
     meant: [[place, meant]],
     price,
   });
-  const same = others
-    .filter(({ measured }) => measured[id] === value)
-    .map(({ name }): Slip => ({ code: 'body.other-child', meant: [], price: SAME_AS_OTHERS, whose: name }));
   if (id === 'age') return [];
   if (id === 'weight') return WEIGHT_SLIPS.map(({ code, factor }) => slip(code, value * factor));
   const isRound =
@@ -75,7 +73,9 @@ function slipsOf({ id, value }: Field, place: number, others: readonly OtherChil
     ...(isRound ? [slip('body.half-measured', value * 2), slip('body.measured-twice', value / 2)] : []),
     ...(id === 'armLength' ? [slip('body.arm-too-short', value / TO_THE_ELBOW)] : []),
     ...swappedDigits(value).map((meant) => slip('body.digits-swapped', meant)),
-    ...same.map((one) => ({ ...one, meant: [[place, Number.NaN]] as const })),
+    ...others
+      .filter(({ measured }) => measured[id] === value)
+      .map(({ name }) => ({ ...slip('body.other-child', Number.NaN, SAME_AS_OTHERS), whose: name })),
   ];
 }
 

@@ -1,7 +1,6 @@
 import type { Body, BodyInput, BodyRule, BodyValue } from './body.ts';
 import { type Curve, isBeyond } from './curve.ts';
-import { type FillId, filledBody, filledValue, staturePrior } from './fill-model.ts';
-import type { Joint } from './fill-normal.ts';
+import { filledBody, filledValue, type StaturePrior, staturePrior } from './fill-model.ts';
 import { MEASURE_IDS, type MeasureId } from './measures.ts';
 import { AVERAGE_BY_STATURE } from './size-tables.ts';
 
@@ -23,7 +22,7 @@ export function estimateBody(input: BodyInput): Body | null {
   const entries = MEASURE_IDS.map((id): [MeasureId, BodyValue] => {
     const mm = input.measured[id];
     if (mm !== undefined) return [id, { mm, from: 'measured' }];
-    const rule = id === 'height' ? heightRule(input, joint) : ruleOf(id, input, stature);
+    const rule = id === 'height' ? heightRule(prior, stature) : ruleOf(id, input, stature);
     return [id, { ...filledValue(joint, id), from: 'estimated', rule }];
   });
   return {
@@ -93,9 +92,7 @@ function ruleOf(
   return rule === 'body.rule.by-height' && stature < BABY_STATURE ? 'body.rule.by-height-baby' : rule;
 }
 
-function heightRule(input: BodyInput, joint: Joint<FillId>): BodyRule {
-  const prior = staturePrior(input);
-  const moved = Math.abs((prior?.mm ?? 0) - filledValue(joint, 'height').mm) > 0.5;
-  if (moved) return 'body.rule.height-by-others';
-  return prior?.from === 'chest' ? 'body.rule.height-by-chest' : 'body.rule.height-by-age';
+function heightRule(prior: StaturePrior, stature: number): BodyRule {
+  if (Math.abs(prior.mm - stature) > 0.5) return 'body.rule.height-by-others';
+  return prior.from === 'chest' ? 'body.rule.height-by-chest' : 'body.rule.height-by-age';
 }

@@ -12,6 +12,7 @@ import {
 import { BUILD_CORRELATIONS, BUILD_IDS, WEIGHT_BY_STATURE, WEIGHT_SPREAD_BY_STATURE } from './fill-tables.ts';
 import { MEASURE_IDS, type MeasureId } from './measures.ts';
 import { AVERAGE_BY_STATURE, SPREAD_BY_STATURE, STATURE_BY_AGE } from './size-tables.ts';
+import { shareOfOlder } from './survey.ts';
 
 /**
  * All that hangs together on a body. In logarithms: what scatters by shares of itself (`IN_LOGS`); the rest in mm.
@@ -34,9 +35,6 @@ const IN_LOGS: ReadonlySet<string> = new Set<FillId>([
  */
 const STATURE_SPREAD_SHARE = 0.045;
 
-/** Where the two age bands of the survey have their middle: girls of 54 and of 126 months. */
-const BAND_STATURES = [1060, 1420] as const;
-
 /**
  * Shares of the chest. A published draft (teaching blog on children's bodices, 2017) has chest 60, back 25, front
  * 23 cm; no open data. 10 mm of spread beside that of the chest: a guess.
@@ -46,7 +44,7 @@ const FRONT_WIDTH_SHARE = 0.385;
 const WIDTH_SPREAD = 10;
 
 /** Neck base over the middle of the neck: the same draft has neck 28 at chest 60, Snyder 1977 26.1 mid-neck. */
-const NECK_BASE_SHARE = 1.07;
+export const NECK_BASE_SHARE = 1.07;
 const NECK_BASE_SPREAD = 8;
 
 /**
@@ -185,8 +183,7 @@ function modelAt(prior: StaturePrior, point: FillPoint, scatter: Scatter): Joint
  * made of independent parts, the first of which is the weight's own: fatness.
  */
 function buildLinks(prior: StaturePrior, stature: number): readonly BuildLink[] {
-  const [younger, older] = BAND_STATURES;
-  const share = Math.min(Math.max((stature - younger) / (older - younger), 0), 1);
+  const share = shareOfOlder(stature);
   const [young, old] = BUILD_CORRELATIONS;
   const correlations = young.map((line, i) =>
     line.map((from, j) => from + share * ((old[i]?.[j] ?? from) - from)),

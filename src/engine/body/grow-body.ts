@@ -1,6 +1,7 @@
 import type { Body, Measured, Sex } from './body.ts';
 import { averageMonthsBetween } from './calendar.ts';
 import { estimateBody } from './estimate-body.ts';
+import { NECK_BASE_SHARE } from './fill-model.ts';
 import { forecastError } from './forecast-error.ts';
 import { checkGrowth, type GrowthAges, type GrowthInput, OLDEST, standingHeight } from './growth-input.ts';
 import type { GrowthProblem } from './growth-problem.ts';
@@ -12,7 +13,7 @@ import {
   referenceValue,
   referenceZ,
 } from './growth-references.ts';
-import { MEASURE_IDS, MEASURES, type MeasureId } from './measures.ts';
+import { isBone, MEASURE_IDS, MEASURES, type MeasureId } from './measures.ts';
 
 /** How a value for the day was found. `z`: standard deviations from the middle of the reference, then and now. */
 export type GrownFrom =
@@ -52,9 +53,6 @@ export type GrowthResult =
  * 1.8 to 10 mm between observers of children's girths (IDEFICS 2011, from memory).
  */
 const MEASURING_ERROR = { length: 4, width: 5, girth: 5 } as const;
-
-/** Neck base over the middle of the neck, as in `estimateBody`. */
-const NECK_BASE_SHARE = 1.07;
 
 /**
  * What a child measures on the day of the event.
@@ -173,15 +171,13 @@ function grownMeasure(
   average: AveragesByHeight,
 ): GrownValue {
   const measured = measures[id] ?? 0;
-  const { kind } = MEASURES[id];
   const known = REFERENCE_GIRTHS[id];
   const grown = known === undefined ? null : followed(span, known[0], measured / known[1], 1);
   const byPlace = grown === null ? null : { value: grown.value * (known?.[1] ?? 1), from: grown.from };
   const { value, from } = byPlace ?? withHeight(average(id), measured);
-  // Lengths and the head are bone: they miss as the height does, not as the weight.
-  const isBone = kind === 'length' || id === 'headGirth';
-  const share = isBone ? height.spread / height.value : girthShare;
-  return { value, measured, spread: Math.hypot(value * share, MEASURING_ERROR[kind]), from };
+  // Bones miss as the height does, not as the weight.
+  const share = isBone(id) ? height.spread / height.value : girthShare;
+  return { value, measured, spread: Math.hypot(value * share, MEASURING_ERROR[MEASURES[id].kind]), from };
 }
 
 /** What children of the child's height measure on average, then and on the day, mm. */

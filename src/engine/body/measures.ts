@@ -39,5 +39,8 @@ export type MeasureId = keyof typeof MEASURES;
 /** The ids in the order in which a maker is asked for them. */
 export const MEASURE_IDS = Object.keys(MEASURES) as readonly MeasureId[];
 
+/** Lengths and the head go by the bones: they neither shrink nor move with the weight. */
+export const isBone = (id: MeasureId): boolean => MEASURES[id].kind === 'length' || id === 'headGirth';
+
 /** Months from which and up to which ages are taken, and up to which the drafting rules are meant. */
 export const AGE_MONTHS = { least: 6, blocksUpTo: 144, most: 168 } as const;

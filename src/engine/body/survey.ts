@@ -29,14 +29,19 @@ export function surveyByAge(sex: Sex, id: SurveyId, ageMonths: number): SurveyVa
 /** Statures of the middle child of 54 and of 126 months, where the two age bands of the fits have their middle, mm. */
 const BAND_STATURES = [1060, 1420] as const;
 
+/** How far the older of the two age bands holds for a stature (mm), 0 to 1: they run into each other. */
+export function shareOfOlder(stature: number): number {
+  const [younger, older] = BAND_STATURES;
+  return Math.min(Math.max((stature - younger) / (older - younger), 0), 1);
+}
+
 /**
  * The mean among children of one stature (mm), or of one stature and weight (kg), by the survey's least squares; the
  * two age bands run into each other by stature.
  */
 export function surveyByBuild(sex: Sex, id: SurveyId, stature: number, weight: number | null): SurveyValue {
   const fits = SURVEY_BY_BUILD[sex][id][weight === null ? 'height' : 'heightAndWeight'];
-  const [from, to] = BAND_STATURES;
-  const share = Math.min(Math.max((stature - from) / (to - from), 0), 1);
+  const share = shareOfOlder(stature);
   const read = ([constant, perMm, perKg, spread]: BuildFit): SurveyValue => ({
     mm: constant + perMm * stature + perKg * (weight ?? 0),
     spread,
