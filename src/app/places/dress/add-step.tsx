@@ -1,6 +1,7 @@
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
 import { type DressWish, designDress } from '../../../engine/design/index.ts';
 import { type Saying, say } from '../../../engine/words/index.ts';
+import { inTurns } from '../../device/in-turns.ts';
 import { Sheet } from '../../parts/sheet.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { toastDone } from '../../parts/toast.tsx';
@@ -137,17 +138,14 @@ function useRefusals(wish: DressWish | null, addable: readonly Addable[]): Reado
   const [refused, setRefused] = useState<ReadonlyMap<string, Saying>>(new Map());
   useEffect(() => {
     if (wish === null) return;
-    let soon: ReturnType<typeof setTimeout> | undefined;
-    const rest = [...addable];
-    const next = (): void => {
-      const one = rest.shift();
-      if (one === undefined) return;
-      const why = refusalOf(wish, one);
-      if (why !== null) setRefused((before) => new Map(before).set(one.known.id, why));
-      soon = setTimeout(next, 0);
+    const trying = function* (): Generator<undefined, void> {
+      for (const one of addable) {
+        const why = refusalOf(wish, one);
+        if (why !== null) setRefused((before) => new Map(before).set(one.known.id, why));
+        yield;
+      }
     };
-    soon = setTimeout(next, 100);
-    return () => clearTimeout(soon);
+    return inTurns(trying(), 100);
   }, [wish, addable]);
   return refused;
 }

@@ -3,6 +3,7 @@ import { type DressWish, designDress, findDress } from '../../../engine/design/i
 import { type Bounds, pathBounds, pathMap } from '../../../engine/geometry/index.ts';
 import type { Garment } from '../../../engine/piece/index.ts';
 import { type SketchLine, sketchDress } from '../../../engine/sketch/index.ts';
+import { inTurns } from '../../device/in-turns.ts';
 import { pathData } from '../../parts/path-data.ts';
 
 /** A small drawing of a dress, front and back, made from its pieces. */
@@ -68,18 +69,16 @@ export function useLibrarySketches(
   const [drawn, setDrawn] = useState<ReadonlyMap<string, DressSketch>>(new Map());
   useEffect(() => {
     if (wish === null) return;
-    let soon: ReturnType<typeof setTimeout> | undefined;
-    const rest = [...ids];
-    const next = (): void => {
-      const id = rest.shift();
-      const begun = id === undefined ? undefined : findDress(id);
-      if (id === undefined || begun === undefined) return;
-      const dress = designDress({ ...wish, steps: begun.steps });
-      if (dress.ok) setDrawn((before) => new Map(before).set(id, sketchBoth(dress.garment)));
-      soon = setTimeout(next, 0);
+    const drawing = function* (): Generator<undefined, void> {
+      for (const id of ids) {
+        const begun = findDress(id);
+        if (begun === undefined) return;
+        const dress = designDress({ ...wish, steps: begun.steps });
+        if (dress.ok) setDrawn((before) => new Map(before).set(id, sketchBoth(dress.garment)));
+        yield;
+      }
     };
-    soon = setTimeout(next, 0);
-    return () => clearTimeout(soon);
+    return inTurns(drawing());
   }, [wish, ids]);
   return drawn;
 }

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { inTurns } from '../../device/in-turns.ts';
 import type { FaultyDress } from './candidate.ts';
 import { type Repair, repairs } from './mends.ts';
 
@@ -10,15 +11,10 @@ export function useRepairs(dress: FaultyDress | null): readonly Repair[] | null 
   } | null>(null);
   useEffect(() => {
     if (dress === null) return;
-    const trying = repairs(dress);
-    let soon: ReturnType<typeof setTimeout> | undefined;
-    const next = (): void => {
-      const tried = trying.next();
-      if (tried.done === true) setFound({ of: dress, repairs: tried.value });
-      else soon = setTimeout(next, 0);
+    const trying = function* (): Generator<undefined, void> {
+      setFound({ of: dress, repairs: yield* repairs(dress) });
     };
-    soon = setTimeout(next, 0);
-    return () => clearTimeout(soon);
+    return inTurns(trying());
   }, [dress]);
   return found === null || found.of !== dress ? null : found.repairs;
 }
