@@ -9,10 +9,10 @@ const STILL = 5;
 const WHEEL = 0.0016;
 
 export interface HandleDrag {
-  /** The handle under the finger, or null. */
-  readonly start: (event: PointerEvent<SVGSVGElement>) => string | null;
-  readonly move: (handle: string, at: Point) => void;
-  readonly end: (handle: string, at: Point) => void;
+  /** Whether a handle lies under the finger. */
+  readonly start: (event: PointerEvent<SVGSVGElement>) => boolean;
+  readonly move: (at: Point) => void;
+  readonly end: () => void;
 }
 
 interface Gestures {
@@ -32,7 +32,7 @@ export function useGestures(
   const fingers = useRef(new Map<number, Point>());
   const strayed = useRef(false);
   const began = useRef<Point>({ x: 0, y: 0 });
-  const handle = useRef<string | null>(null);
+  const drags = useRef(false);
 
   useEffect(() => {
     const element = svg.current;
@@ -57,11 +57,11 @@ export function useGestures(
 
   const lift = (event: PointerEvent<SVGSVGElement>, touches: boolean): void => {
     if (!fingers.current.delete(event.pointerId)) return;
-    const at = toTable(camera(), placeOf(event));
-    if (handle.current !== null) {
-      drag.end(handle.current, at);
-      handle.current = null;
-    } else if (touches && !strayed.current && fingers.current.size === 0) onTouch(at);
+    if (drags.current) {
+      drag.end();
+      drags.current = false;
+    } else if (touches && !strayed.current && fingers.current.size === 0)
+      onTouch(toTable(camera(), placeOf(event)));
   };
 
   return {
@@ -72,7 +72,7 @@ export function useGestures(
       if (fingers.current.size === 0) {
         strayed.current = false;
         began.current = at;
-        handle.current = drag.start(event);
+        drags.current = drag.start(event);
       } else strayed.current = true;
       fingers.current.set(event.pointerId, at);
     },
@@ -83,7 +83,7 @@ export function useGestures(
       if (Math.hypot(at.x - began.current.x, at.y - began.current.y) > STILL) strayed.current = true;
       const other = [...fingers.current].find(([id]) => id !== event.pointerId)?.[1];
       fingers.current.set(event.pointerId, at);
-      if (handle.current !== null) drag.move(handle.current, toTable(camera(), at));
+      if (drags.current) drag.move(toTable(camera(), at));
       else if (other !== undefined) move(pinched(camera(), [was, other], [at, other]));
       else if (strayed.current) move(panned(camera(), { x: at.x - was.x, y: at.y - was.y }));
     },

@@ -16,8 +16,6 @@ interface Held {
   readonly handle: string;
   readonly governed: Governed;
   readonly point: GovernedPoint;
-  /** From the middle of the handle to the finger, in the piece's mm. */
-  readonly grip: Point;
   readonly sent: number;
   /** The drawing that was last seen to follow, and the number that it shows. */
   readonly drawn: TableDress;
@@ -54,14 +52,8 @@ export function useParamDrag(
     const stands = governedAt(on.cut.piece, now.point.edge, now.point.middle);
     if (stands === null) return null;
     const finger = applyTo(inverse(on.frame), at);
-    const wished = { x: finger.x - now.grip.x, y: finger.y - now.grip.y };
-    const value = draggedNumber(
-      { ...now.governed.now, value: known.shows },
-      now.point,
-      stands,
-      wished,
-      ruler,
-    );
+    const drawn = { ...now.governed.now, value: known.shows };
+    const value = draggedNumber(drawn, now.point, stands, finger, ruler);
     held.current = { ...known, sent: value };
     return value;
   };
@@ -74,19 +66,18 @@ export function useParamDrag(
       start: (event) => {
         const target = event.target instanceof Element ? event.target.closest('[data-handle]') : null;
         const handle = target?.getAttribute('data-handle') ?? null;
-        if (handle === null || dress === null || onDragParam === undefined) return null;
+        if (handle === null || dress === null || onDragParam === undefined) return false;
         for (const one of governed) {
           const point = one.handles.find((p) => `${paramKey(one.ref)} ${governedKey(p)}` === handle);
           if (point === undefined) continue;
           const { value } = one.now;
-          const grip = { x: 0, y: 0 };
-          held.current = { handle, governed: one, point, grip, sent: value, drawn: dress, shows: value };
+          held.current = { handle, governed: one, point, sent: value, drawn: dress, shows: value };
           setShown({ held: held.current, value });
-          return handle;
+          return true;
         }
-        return null;
+        return false;
       },
-      move: (_, at) => {
+      move: (at) => {
         const before = held.current?.sent;
         const value = numberAt(at);
         if (value === null || value === before || held.current === null) return;
