@@ -1,5 +1,5 @@
 import type { LayCloth, LayPiece } from './cloth-rules.ts';
-import { halfShape, type PieceShape } from './piece-shape.ts';
+import type { PieceShape } from './piece-shape.ts';
 import { crosswiseHalfPose, halfPose, type Pose, type PosedShape, poseOf, type ShapeStore } from './poses.ts';
 import type { TurnDegrees } from './turns.ts';
 
@@ -94,7 +94,7 @@ function onFold(
   twoFolds: boolean,
 ): { readonly shape: PieceShape; readonly variants: readonly LayVariant[] } | null {
   const { piece, cloth, turns, store } = wish;
-  const shape = halfShape(piece.cut, cloth.gap, folding === 'lengthwise' ? 'y=0' : 'x=0');
+  const shape = store.half(piece.cut, cloth.gap, folding === 'lengthwise' ? 'y=0' : 'x=0');
   if (shape === null) return null;
   const ways = turns.flatMap((t) => (t === 0 ? [false] : t === 180 ? [true] : []));
   if (folding === 'crosswise') {

@@ -3,7 +3,7 @@ import type { WordKey } from '../words/index.ts';
 import type { LayCloth, LayPiece } from './cloth-rules.ts';
 import { type Draft, depthOf, draftsOf, type LayLayer, type LayVariant } from './lay-drafts.ts';
 import { type LayRefusal, refusal } from './lay-refusal.ts';
-import { type PieceShape, wholeShape } from './piece-shape.ts';
+import type { PieceShape } from './piece-shape.ts';
 import { poseOf, type ShapeStore, turnsAllowed } from './poses.ts';
 import { sizeRefusal } from './size-refusal.ts';
 import {
@@ -46,7 +46,6 @@ export function layItems(pieces: readonly LayPiece[], cloth: LayCloth, store: Sh
   const first: Draft[] = [];
   const after: Draft[] = [];
   const garments = [...new Set(pieces.map(({ garment, child }) => garment ?? child))];
-  const shapes = new Map<LayPiece['cut'], PieceShape | null>();
   for (const [index, piece] of pieces.entries()) {
     const copies = piece.copies ?? piece.cut.piece.cutting.copies;
     const title = piece.cut.label.title;
@@ -55,9 +54,7 @@ export function layItems(pieces: readonly LayPiece[], cloth: LayCloth, store: Sh
       continue;
     }
     if (copies === 0) continue;
-    const known = shapes.get(piece.cut);
-    const whole = known === undefined ? wholeShape(piece.cut, cloth.gap) : known;
-    shapes.set(piece.cut, whole);
+    const whole = store.whole(piece.cut, cloth.gap);
     if (whole === null) {
       refusals.push(refusal('lay.no-outline', { piece: title }, [index]));
       continue;

@@ -4,6 +4,7 @@ import { type LayPlan, planLay } from './lay-plan.ts';
 import { type LayRefusal, refusal } from './lay-refusal.ts';
 import { startPacking } from './pack/index.ts';
 import { polygonArea } from './polygons.ts';
+import { shapeStore } from './poses.ts';
 import { type LayRunSettings, type Packer, type PlacedStretch, runLay } from './run-lay.ts';
 
 /** A length of the cloth that is at hand: a leftover of odd outline, or a piece of the whole width. mm. */
@@ -46,6 +47,7 @@ export function* layOnLengths(
   pack: Packer = startPacking,
 ): Generator<LengthsProgress, LengthsProgress, undefined> {
   const lengths: LaidLength[] = [];
+  const store = shapeStore();
   let rest = units(pieces);
   let spent = 0;
   for (const [at, hand] of atHand.entries()) {
@@ -57,7 +59,7 @@ export function* layOnLengths(
       if (failed >= FULL_AFTER) break;
       const wanted = [...chosen, unit];
       if (wanted.reduce((sum, { area }) => sum + area, 0) > areaOf(on, hand)) continue;
-      const planned = planLay(only(pieces, wanted), on);
+      const planned = planLay(only(pieces, wanted), on, [], store);
       if (!planned.ok) continue;
       const evaluations = Math.ceil(settings.evaluations * ONE_TRY);
       let placed: readonly PlacedStretch[] | null = null;
@@ -91,7 +93,7 @@ export function* layOnLengths(
       refusals: [refusal('lay.not-enough', values, left)],
     };
   }
-  const planned = planLay(only(pieces, [first, ...more]), cloth);
+  const planned = planLay(only(pieces, [first, ...more]), cloth, [], store);
   if (!planned.ok) return { evaluations: spent, lengths: null, refusals: planned.refusals };
   const evaluations = Math.max(1, settings.evaluations - spent);
   let best: LaidLength | null = null;

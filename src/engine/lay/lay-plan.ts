@@ -7,7 +7,7 @@ import { type LayRefusal, refusal } from './lay-refusal.ts';
 import { obstaclesOn, remnantAtOrigin } from './obstacles.ts';
 import { type HeldItem, packProblem } from './pack-problem.ts';
 import { type Polygon, polygonArea, polygonsShared } from './polygons.ts';
-import { shapeStore } from './poses.ts';
+import { type ShapeStore, shapeStore } from './poses.ts';
 import { turnPath } from './turns.ts';
 
 /** Pieces on a cloth, ready to be packed: nothing in it is left to be refused but that the cloth is too little. */
@@ -30,16 +30,18 @@ export type LayPlanResult =
 /**
  * Reads pieces and cloth rules into a plan. Refuses, each with its sentence: cloth without width, rules that exclude
  * each other, pieces that the cloth can't hold, matches that do not exist, pins off the cloth or over each other.
+ * Where the same pieces are planned several times a `store` spares working out their shapes again.
  */
 export function planLay(
   pieces: readonly LayPiece[],
   wanted: LayCloth,
   pins: readonly LayPin[] = [],
+  store: ShapeStore = shapeStore(),
 ): LayPlanResult {
   const wrong = clothRefusals(wanted);
   if (wrong.length > 0) return { ok: false, refusals: wrong };
   const cloth = asLaid(wanted);
-  const { stretches, notes, refusals } = layItems(pieces, cloth, shapeStore());
+  const { stretches, notes, refusals } = layItems(pieces, cloth, store);
   if (refusals.length > 0) return { ok: false, refusals };
   const held: HeldItem[][] = stretches.map(() => []);
   const pinned = holdPins(stretches, pieces, cloth, pins, held);

@@ -1,6 +1,8 @@
+import type { CutPiece } from '../cut/index.ts';
 import { type Bounds, pathBounds } from '../geometry/index.ts';
 import type { GrainRule, LayCloth } from './cloth-rules.ts';
-import type { PieceShape } from './piece-shape.ts';
+import type { FoldLine } from './grown-outline.ts';
+import { halfShape, type PieceShape, wholeShape } from './piece-shape.ts';
 import {
   cornersBounds,
   MIRROR_ACROSS,
@@ -81,15 +83,32 @@ export function crosswiseHalfPose(endForEnd: boolean): Pose {
   };
 }
 
-/** Shapes in their poses; equal shapes in equal poses share one array, whichever piece or child they belong to. */
+/**
+ * Shapes of pieces, each worked out once, and in their poses; equal shapes in equal poses share one array, whichever
+ * piece or child they belong to. Plans of the same pieces may share a store.
+ */
 export interface ShapeStore {
+  readonly whole: (cut: CutPiece, gap: number) => PieceShape | null;
+  readonly half: (cut: CutPiece, gap: number, line: FoldLine) => PieceShape | null;
   readonly posed: (shape: PieceShape, pose: Pose) => PosedShape;
 }
 
 export function shapeStore(): ShapeStore {
   const arrays = new Map<string, Float64Array>();
   const known = new WeakMap<PieceShape, Map<string, PosedShape>>();
+  const shapes = new WeakMap<CutPiece, Map<string, PieceShape | null>>();
+  const shapeOnce = (cut: CutPiece, key: string, make: () => PieceShape | null): PieceShape | null => {
+    const own = shapes.get(cut) ?? new Map<string, PieceShape | null>();
+    shapes.set(cut, own);
+    const found = own.get(key);
+    if (found !== undefined) return found;
+    const made = make();
+    own.set(key, made);
+    return made;
+  };
   return {
+    whole: (cut, gap) => shapeOnce(cut, `${gap}`, () => wholeShape(cut, gap)),
+    half: (cut, gap, line) => shapeOnce(cut, `${gap} ${line}`, () => halfShape(cut, gap, line)),
     posed: (shape, pose) => {
       const poses = known.get(shape) ?? new Map<string, PosedShape>();
       known.set(shape, poses);
