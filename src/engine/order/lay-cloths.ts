@@ -63,15 +63,16 @@ export function layParty(
   pieces: readonly CutPiece[],
   alone: readonly LaidCloths[],
 ): LaidCloths {
-  if (!order.layTogether) {
-    return {
-      lists: alone.flatMap(({ lists }) => lists),
-      problems: uniqueRefusals(alone.flatMap(({ problems }) => problems)),
-    };
-  }
+  if (!order.layTogether) return laidApart(alone);
   const { seed, party: evaluations } = PACK_SEARCH;
   return ended(layInTurn(order, pieces, alone.length > 1 ? alone : null, () => ({ seed, evaluations })));
 }
+
+/** The lays of each child, one after another; what is refused of several is told once. */
+export const laidApart = (each: readonly LaidCloths[]): LaidCloths => ({
+  lists: each.flatMap(({ lists }) => lists),
+  problems: uniqueRefusals(each.flatMap(({ problems }) => problems)),
+});
 
 function ended<T>(run: Generator<unknown, T, undefined>): T {
   for (;;) {

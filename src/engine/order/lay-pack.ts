@@ -1,7 +1,14 @@
 import { layPages, type Page } from '../sheet/index.ts';
 import { checkOrder } from './check-order.ts';
 import { deskOf, type PaperTools } from './child-papers.ts';
-import { type ClothSearch, type LaidCloths, type LayStep, layChild, layInTurn } from './lay-cloths.ts';
+import {
+  type ClothSearch,
+  type LaidCloths,
+  type LayStep,
+  laidApart,
+  layChild,
+  layInTurn,
+} from './lay-cloths.ts';
 import type { Order } from './order.ts';
 import type { OrderProblem } from './problem.ts';
 
@@ -36,10 +43,7 @@ export function* layPack(
   } else {
     const each: LaidCloths[] = [];
     for (const { pieces } of wanted) each.push(yield* layInTurn(order, pieces, null, search));
-    cloths = {
-      lists: each.flatMap(({ lists }) => lists),
-      problems: each.flatMap(({ problems }) => problems),
-    };
+    cloths = laidApart(each);
   }
   const [only] = wanted;
   const title = wanted.length === 1 && only !== undefined ? only.name : order.title;
