@@ -1,5 +1,3 @@
-import { writeFile } from 'node:fs/promises';
-import { resolve } from 'node:path';
 import { LIBRARY, tell } from '../engine/design/index.ts';
 import { libraryPages } from '../engine/order/index.ts';
 import { paperOf } from '../engine/sheet/index.ts';
@@ -7,7 +5,8 @@ import { say } from '../engine/words/index.ts';
 import { createTextMeasure, writePdf } from '../pdf/index.ts';
 import { loadFonts } from '../pdf/load-fonts.ts';
 import { EXIT, type ExitCode, type Io } from './io.ts';
-import { fileRefusal, sayRefusal } from './refusal.ts';
+import { writeNewFile } from './new-file.ts';
+import { sayRefusal } from './refusal.ts';
 
 /** Lists the dresses to begin with; with `sheet`, draws them front and back into a new PDF file. */
 export async function dressesCommand(io: Io, sheet: string | null, json: boolean): Promise<ExitCode> {
@@ -17,11 +16,8 @@ export async function dressesCommand(io: Io, sheet: string | null, json: boolean
     const pages = libraryPages(paperOf('a4'), { units: 'cm', measure: createTextMeasure(fonts) });
     const creationDate = new Date(`${io.today()}T00:00:00Z`);
     const bytes = await writePdf(pages, { title: say('order.library.title', {}, 'cm'), creationDate, fonts });
-    try {
-      await writeFile(resolve(io.folder, sheet), bytes, { flag: 'wx' });
-    } catch (error) {
-      return sayRefusal(io, fileRefusal(error, 'write', sheet), json);
-    }
+    const refused = await writeNewFile(io, sheet, bytes);
+    if (refused !== null) return sayRefusal(io, refused, json);
   }
   const dresses = LIBRARY.map(({ id, steps }) => ({
     dress: id,

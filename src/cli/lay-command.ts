@@ -1,5 +1,4 @@
-import { writeFile } from 'node:fs/promises';
-import { extname, resolve } from 'node:path';
+import { extname } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import { tell } from '../engine/design/index.ts';
 import { formatSellingLength } from '../engine/lay/index.ts';
@@ -9,9 +8,10 @@ import { say } from '../engine/words/index.ts';
 import { createTextMeasure, type PaperFonts, writePdf } from '../pdf/index.ts';
 import { loadFonts } from '../pdf/load-fonts.ts';
 import { EXIT, type ExitCode, type Io } from './io.ts';
+import { writeNewFile } from './new-file.ts';
 import { openOrder } from './order-file.ts';
 import { createProgress } from './progress.ts';
-import { fileRefusal, orderRefusal, type Refusal, refusal, sayRefusal } from './refusal.ts';
+import { orderRefusal, type Refusal, refusal, sayRefusal } from './refusal.ts';
 
 export interface LayWish {
   readonly seconds?: string;
@@ -161,11 +161,8 @@ async function drawn(
           bytes: pageSvg(page),
         }));
   for (const { name, bytes } of files) {
-    try {
-      await writeFile(resolve(io.folder, name), bytes, { flag: 'wx' });
-    } catch (error) {
-      return fileRefusal(error, 'write', name);
-    }
+    const refused = await writeNewFile(io, name, bytes);
+    if (refused !== null) return refused;
   }
   return files.map(({ name }) => name);
 }
