@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { field, kept, openExample, write } from './page.ts';
+import { field, kept, openExample, openTwice, write } from './page.ts';
 
 test('a thumb writes fractions with our own keypad, and goes on to the next field', async ({
   page,
@@ -39,14 +39,16 @@ test('every target of a phone is large enough for a thumb', async ({ page, isMob
   expect(scrolled).toEqual({ wide: 0, high: 0 });
 });
 
-test('two windows change one order, and nobody’s change is lost', async ({ page, context }) => {
+test('the place where she is stands in sight', async ({ page }) => {
   await openExample(page);
-  await kept(page);
-  const other = await context.newPage();
-  await other.goto(page.url());
-  await expect(field(other, 'chest girth')).toHaveValue('18 1/2');
-  await write(page, 'chest girth', '19');
-  await kept(page);
+  await page.goto(page.url().replace(/measures$/, 'paper'));
+  const here = page.getByRole('navigation', { name: 'Places of the work' }).locator('[aria-current]');
+  await expect(here).toHaveText('Paper');
+  await expect(here).toBeInViewport({ ratio: 0.9 });
+});
+
+test('two windows change one order, and nobody’s change is lost', async ({ page, context }) => {
+  const other = await openTwice(page, context);
   await write(other, 'waist girth', '18 1/4');
   const dialog = other.getByRole('alertdialog', { name: 'This order was changed in another window' });
   await expect(dialog).toBeVisible();
