@@ -1,13 +1,15 @@
 import { type Path, type Point, pathFlatten } from '../geometry/index.ts';
 import {
+  largest,
   type Polygon,
   polygonArea,
+  polygonsArea,
   polygonsGrown,
   polygonsShared,
   polygonsUnion,
   rectangle,
 } from './polygons.ts';
-import { largest, simplifyOutward } from './simplify-outward.ts';
+import { simplifyOutward } from './simplify-outward.ts';
 
 /**
  * The outline that is packed contains the cutting line and all within half the gap of it, and reaches at most this
@@ -46,7 +48,7 @@ export function grownOutline(path: Path, gap: number, fold: FoldLine | null = nu
   const points = pathFlatten(path, FLATTENED);
   if (points.some(({ x, y }) => !Number.isFinite(x) || !Number.isFinite(y))) return null;
   const clean = polygonsUnion([points]);
-  const area = Math.abs(clean.reduce((sum, ring) => sum + polygonArea(ring), 0));
+  const area = Math.abs(polygonsArea(clean));
   if (area < NO_AREA) return null;
   const grown = largest(polygonsGrown(clean, gap / 2 + FLATTENED + ROUNDED + GRID, ROUNDED));
   if (grown === null) return null;
@@ -58,7 +60,7 @@ export function grownOutline(path: Path, gap: number, fold: FoldLine | null = nu
     fold === null ? undefined : (from, to) => onFold(from) && onFold(to),
   );
   const corners = new Float64Array(simple.flatMap(({ x, y }) => cornerOnFold(x, y, fold)));
-  return { corners, area, cleaned: crossesItself(points, clean) };
+  return { corners, area, cleaned: clean.length > 1 || isOtherArea(points, area) };
 }
 
 /** The library's grid may leave a corner a hair beyond the fold. */
@@ -73,9 +75,8 @@ function beyond(polygon: Polygon, fold: FoldLine): Polygon {
   return fold === 'y=0' ? rectangle(-far, 0, far, far) : rectangle(0, -far, far, far);
 }
 
-/** A clean ring encloses as much before as after, and stays one ring. */
-function crossesItself(points: Polygon, clean: readonly Polygon[]): boolean {
-  const after = clean.reduce((sum, ring) => sum + polygonArea(ring), 0);
+/** A ring that does not cross itself encloses as much before it is made clean as after. */
+function isOtherArea(points: Polygon, after: number): boolean {
   const before = Math.abs(polygonArea(points));
-  return clean.length > 1 || Math.abs(Math.abs(after) - before) > 0.01 + before * 1e-5;
+  return Math.abs(after - before) > 0.01 + before * 1e-5;
 }

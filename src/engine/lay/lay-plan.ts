@@ -38,7 +38,7 @@ export function planLay(
   pins: readonly LayPin[] = [],
   store: ShapeStore = shapeStore(),
 ): LayPlanResult {
-  const wrong = clothRefusals(wanted);
+  const wrong = ruleRefusals(wanted);
   if (wrong.length > 0) return { ok: false, refusals: wrong };
   const cloth = asLaid(wanted);
   const { stretches, notes, refusals } = layItems(pieces, cloth, store);
@@ -54,7 +54,8 @@ export function planLay(
   return { ok: true, plan: { pieces, cloth, stretches, held, notes, leastLength } };
 }
 
-function clothRefusals(cloth: LayCloth): readonly LayRefusal[] {
+/** Rules of the cloth that are no rules, or exclude each other, whatever is laid on it. */
+function ruleRefusals(cloth: LayCloth): readonly LayRefusal[] {
   const { name, usableWidth, gap, shrinkage, extra, folding, way, repeat, remnant, flaws } = cloth;
   const found: LayRefusal[] = [];
   const values = { cloth: name };
@@ -146,7 +147,7 @@ function holdPins(
       const both = { piece: values.piece, other: titleOf(pieces, other.piece) };
       found.push(refusal('lay.pins-overlap', both, [pin.piece, other.piece]));
     }
-    if (obstaclesOn(on, cloth, 0).some((flaw) => stretch === 0 && overlap(ring, flaw)))
+    if (stretch === 0 && obstaclesOn(on, cloth, 0).some((flaw) => overlap(ring, flaw)))
       found.push(refusal('lay.pin-on-flaw', values, [pin.piece]));
     rings.push({ stretch, piece: pin.piece, ring });
     held[stretch]?.push({ item, variant, place: { x: pin.x, y: pin.y } });

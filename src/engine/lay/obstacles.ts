@@ -1,8 +1,15 @@
 import type { Bounds, Point } from '../geometry/index.ts';
 import type { LayCloth } from './cloth-rules.ts';
 import type { LayStretch } from './lay-items.ts';
-import { type Polygon, polygonsShared, polygonsUnion, polygonsWithout, rectangle } from './polygons.ts';
-import { largest } from './simplify-outward.ts';
+import {
+  largest,
+  type Polygon,
+  polygonBounds,
+  polygonsShared,
+  polygonsUnion,
+  polygonsWithout,
+  rectangle,
+} from './polygons.ts';
 
 /** What no piece may touch on a stretch of cloth that begins `from` mm after the cut end: rings on the stretch as it lies. */
 export function obstaclesOn(stretch: LayStretch, cloth: LayCloth, from: number): readonly Polygon[] {
@@ -66,10 +73,4 @@ export function remnantAtOrigin(
     outline: whole.map(({ x, y }) => ({ x: x - minX, y: y - minY })),
     box: { minX: 0, minY: 0, maxX: maxX - minX, maxY: maxY - minY },
   };
-}
-
-export function polygonBounds(polygon: Polygon): Bounds {
-  const xs = polygon.map(({ x }) => x);
-  const ys = polygon.map(({ y }) => y);
-  return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
 }

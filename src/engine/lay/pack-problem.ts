@@ -2,10 +2,10 @@ import type { ClothRepeat, LayCloth } from './cloth-rules.ts';
 import { OUTLINE_TOLERANCE } from './grown-outline.ts';
 import type { LayVariant } from './lay-drafts.ts';
 import type { LayItem, LayStretch } from './lay-items.ts';
-import { obstaclesOn, polygonBounds } from './obstacles.ts';
+import { obstaclesOn } from './obstacles.ts';
 import type { PackItem, PackPlace, PackProblem, PackRange, PackVariant } from './pack/index.ts';
-import { type Polygon, polygonsShared, rectangle } from './polygons.ts';
-import { type Turn, turnPoint } from './turns.ts';
+import { type Polygon, polygonBounds, polygonsShared, rectangle } from './polygons.ts';
+import { MIRROR_ACROSS, turnPoint } from './turns.ts';
 
 /** Where the least x and y of a cutting line's box lie on the stretch, mm from its cut end and its edge or fold. */
 export interface ClothPlace {
@@ -171,8 +171,8 @@ function latticeOf(
   };
 }
 
-const MIRROR: Turn = { a: 1, b: 0, c: 0, d: -1 };
-const mirroredIf = (mirrored: boolean, p: ClothPlace): ClothPlace => (mirrored ? turnPoint(MIRROR, p) : p);
+const mirroredIf = (mirrored: boolean, p: ClothPlace): ClothPlace =>
+  mirrored ? turnPoint(MIRROR_ACROSS, p) : p;
 
 function onLattice(from: number, to: number, lattice: Lattice | undefined): PackRange | null {
   if (lattice === undefined) return { from, to };

@@ -18,8 +18,7 @@ import {
   subtract,
 } from '../geometry/index.ts';
 import { type FoldLine, type GrownOutline, grownOutline } from './grown-outline.ts';
-import { polygonArea, polygonsUnion, polygonsWithout } from './polygons.ts';
-import { largest } from './simplify-outward.ts';
+import { largest, polygonsArea, polygonsUnion, polygonsWithout } from './polygons.ts';
 import { MIRROR_ACROSS, MIRROR_ALONG, type Turn, turnsJoined, turnToGrain } from './turns.ts';
 
 /** A piece as it lies on the cloth, grain along x with the head towards x = 0; a half piece begins at its fold line. */
@@ -78,7 +77,8 @@ function grainTurn(cut: CutPiece): Turn {
   return turnToGrain(subtract(to, from));
 }
 
-function foldOf(cut: CutPiece): Path | null {
+/** The fold edge of a piece that is drawn as half; null where it is not. */
+export function foldOf(cut: CutPiece): Path | null {
   if (cut.piece.cutting.as !== 'fold') return null;
   return cut.piece.edges.find((edge) => edge.kind === 'fold')?.path ?? null;
 }
@@ -114,6 +114,6 @@ function isSymmetric(path: Path): boolean {
   const middle = box.minY + box.maxY;
   const image = points.map(({ x, y }) => ({ x, y: middle - y }));
   const left = polygonsWithout(polygonsUnion([points]), polygonsUnion([image]));
-  const uncovered = Math.abs(left.reduce((sum, ring) => sum + polygonArea(ring), 0));
+  const uncovered = Math.abs(polygonsArea(left));
   return uncovered < 0.1 * (box.maxX - box.minX + box.maxY - box.minY);
 }

@@ -1,5 +1,5 @@
 import { Clipper, EndType, FillRule, JoinType, type PathD } from 'clipper2-ts';
-import type { Point } from '../geometry/index.ts';
+import type { Bounds, Point } from '../geometry/index.ts';
 
 /** A closed ring of corners without repeated end point, mm. */
 export type Polygon = readonly Point[];
@@ -36,6 +36,26 @@ export function polygonArea(polygon: Polygon): number {
     last = p;
   }
   return sum / 2;
+}
+
+/** Signed, mm2: together, holes taken off. */
+export function polygonsArea(polygons: readonly Polygon[]): number {
+  return polygons.reduce((sum, polygon) => sum + polygonArea(polygon), 0);
+}
+
+/** The one with the largest area; null where there is none. */
+export function largest(polygons: readonly Polygon[]): Polygon | null {
+  let best: Polygon | null = null;
+  for (const p of polygons) {
+    if (best === null || Math.abs(polygonArea(p)) > Math.abs(polygonArea(best))) best = p;
+  }
+  return best;
+}
+
+export function polygonBounds(polygon: Polygon): Bounds {
+  const xs = polygon.map(({ x }) => x);
+  const ys = polygon.map(({ y }) => y);
+  return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
 }
 
 export function rectangle(fromX: number, fromY: number, toX: number, toY: number): Polygon {

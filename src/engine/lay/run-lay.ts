@@ -1,6 +1,6 @@
 import type { LayStretch } from './lay-items.ts';
 import { type LayPlan, leastOf } from './lay-plan.ts';
-import { obstaclesOn, polygonBounds } from './obstacles.ts';
+import { obstaclesOn } from './obstacles.ts';
 import {
   type PackPlace,
   type PackProblem,
@@ -16,7 +16,7 @@ import {
   packProblem,
   type StretchProblem,
 } from './pack-problem.ts';
-import type { Polygon } from './polygons.ts';
+import { type Polygon, polygonBounds } from './polygons.ts';
 
 /** Whoever packs outlines on a strip: the search of this room, or one in a worker. */
 export type Packer = (problem: PackProblem, settings: PackSettings) => PackStart;

@@ -1,5 +1,5 @@
 import type { Point } from '../geometry/index.ts';
-import { type Polygon, polygonArea, polygonsUnion } from './polygons.ts';
+import { largest, type Polygon, polygonArea, polygonsUnion } from './polygons.ts';
 
 /** A corner that is left, and the stretch of the given ring that the side from it to the next one stands for. */
 interface Corner {
@@ -114,12 +114,4 @@ function fromSide(p: Point, a: Point, b: Point): number {
 /** The outermost ring: a bridge may have closed a narrow inlet, and what is enclosed counts as cloth. */
 function solid(polygon: Polygon): Polygon {
   return largest(polygonsUnion([polygon])) ?? polygon;
-}
-
-export function largest(polygons: readonly Polygon[]): Polygon | null {
-  let best: Polygon | null = null;
-  for (const p of polygons) {
-    if (best === null || Math.abs(polygonArea(p)) > Math.abs(polygonArea(best))) best = p;
-  }
-  return best;
 }

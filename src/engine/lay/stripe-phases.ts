@@ -1,15 +1,7 @@
-import {
-  type Affine,
-  add,
-  type Point,
-  pathAt,
-  pathEnd,
-  pathStart,
-  scale,
-  subtract,
-} from '../geometry/index.ts';
+import { type Affine, midpoint, type Point, pathAt, pathEnd, pathStart } from '../geometry/index.ts';
 import { findEdge } from '../piece/index.ts';
 import type { ClothRepeat, LayPiece, StripeMatch } from './cloth-rules.ts';
+import { foldOf } from './piece-shape.ts';
 import { type Turn, turnPoint } from './turns.ts';
 
 /** The point of a piece that decides where it may lie on the stripes, and the phase on which that point must fall, mm. */
@@ -120,9 +112,7 @@ function missedBy(a: number, b: number, every: number): number {
 
 /** The centre line of a piece drawn as half: any point of it, as the piece lies. */
 export function centrePoint(piece: LayPiece, frame: Affine, turn: Turn): Point | null {
-  if (piece.cut.piece.cutting.as !== 'fold') return null;
-  const fold = piece.cut.piece.edges.find((edge) => edge.kind === 'fold')?.path;
-  if (fold === undefined) return null;
-  const middle = add(pathStart(fold), scale(subtract(pathEnd(fold), pathStart(fold)), 0.5));
-  return turnPoint(turn, inFrame(frame, middle));
+  const fold = foldOf(piece.cut);
+  if (fold === null) return null;
+  return turnPoint(turn, inFrame(frame, midpoint(pathStart(fold), pathEnd(fold))));
 }
