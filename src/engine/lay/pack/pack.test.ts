@@ -252,6 +252,14 @@ describe('what an item may do', () => {
     ];
     expect(run({ width: 100, items }, 1, 1, start).best).toEqual({ places: start, length: 40 });
   });
+
+  test('a start where an item may not lie is brought to where it may', () => {
+    const folded: PackItem = { variants: [{ outline: box(40, 50), y: { from: 5, to: 5 } }] };
+    const problem: PackProblem = { width: 100, longest: 60, items: [folded] };
+    const { best } = run(problem, 1, 1, [{ variant: 0, x: 70, y: 0 }]);
+    expect(best?.places).toEqual([{ variant: 0, x: 0, y: 5 }]);
+    expect(layoutFaults(problem, best?.places ?? [])).toEqual([]);
+  });
 });
 
 describe('what can not be laid, or hardly', () => {

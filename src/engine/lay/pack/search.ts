@@ -127,7 +127,8 @@ function firstLayout(bench: Bench, problem: PackProblem, settings: PackSettings)
     if (board.free[i] === 0) continue;
     const given = settings.start?.[i];
     if (given !== undefined) {
-      field.put(i, (board.firstVariant[i] as number) + given.variant, given.x, given.y);
+      const g = (board.firstVariant[i] as number) + given.variant;
+      field.put(i, g, allowedX(board, g, given.x, board.longest), allowedY(board, g, given.y));
       continue;
     }
     const g = board.firstVariant[i] as number;
