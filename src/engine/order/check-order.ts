@@ -2,17 +2,11 @@ import type { Level } from '../check/index.ts';
 import type { CutPiece } from '../cut/index.ts';
 import type { WordKey } from '../words/index.ts';
 import { cutDress } from './cut-dress.ts';
+import type { Finding } from './finding.ts';
 import { refusedByCloths } from './lay-cloths.ts';
 import type { Order, OrderChild } from './order.ts';
 import { fieldProblem, type OrderProblem } from './problem.ts';
-import {
-  type ChildDress,
-  checkedDress,
-  type DrawnDress,
-  drawnDress,
-  type Finding,
-  workChild,
-} from './work-child.ts';
+import { type ChildDress, checkedDress, type DrawnDress, drawnDress, workChild } from './work-child.ts';
 
 /** All that is known of one child's dress before anything is put on paper. */
 export interface ChildReport {

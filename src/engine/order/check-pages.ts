@@ -6,9 +6,9 @@ import { formatLength } from '../units/index.ts';
 import { say } from '../words/index.ts';
 import { type ChildReport, countOf, LEVELS, type OrderReport } from './check-order.ts';
 import { sizeText } from './cut-dress.ts';
+import type { Finding } from './finding.ts';
 import { grownWords } from './growth-findings.ts';
 import type { Order } from './order.ts';
-import type { Finding } from './work-child.ts';
 
 /** What was found about one child's dress, the worst first, and the measurements that it is drawn from. */
 export function checkPages(report: ChildReport, paper: Paper, ink: Ink, date: string): readonly Page[] {

@@ -5,6 +5,7 @@ import type { ParamProblem } from '../construct/index.ts';
 import type { DesignProblem, SkippedChange } from '../design/index.ts';
 import { finestRuler, type UnitSystem } from '../units/index.ts';
 import type { Saying, WordKey, WordValue } from '../words/index.ts';
+import type { Finding } from './finding.ts';
 import type { OrderChild, PlacedStep } from './order.ts';
 import type { OrderPath } from './path.ts';
 import { aboutField, aboutPlace, fieldProblem, type OrderPlace, type OrderProblem } from './problem.ts';
@@ -51,16 +52,11 @@ const namesOf = ({ step, as }: Named): Pick<OrderPlace, 'step' | 'as'> =>
   as === null ? { step } : { step, as };
 
 /** A change of hers that this child's dress does without, as one of the things to look at. */
-export function skippedFinding(child: OrderChild, change: SkippedChange) {
+export function skippedFinding(child: OrderChild, change: SkippedChange): Finding {
   const path = placedStep(child, change)?.path ?? child.path;
   const { say } = aboutField({ child: child.name, path, ...namesOf(change) }, change.problem);
   const todo: Saying = { key: 'order.change-left-out' satisfies WordKey, values: {} };
-  return {
-    code: change.problem.key,
-    level: 'warn' as const,
-    say,
-    todo,
-  };
+  return { code: change.problem.key, level: 'warn', say, todo };
 }
 
 function blockProblem(child: OrderChild, problem: BlockProblem, units: UnitSystem): OrderProblem {

@@ -6,21 +6,13 @@ import {
   growthProblemSaying,
   type MeasureId,
 } from '../body/index.ts';
-import type { Level } from '../check/index.ts';
 import type { UnitSystem } from '../units/index.ts';
-import { type Saying, say, type WordKey } from '../words/index.ts';
+import { say, type WordKey } from '../words/index.ts';
+import type { Finding } from './finding.ts';
 import type { OrderChild } from './order.ts';
 
-/** One of the findings about a child's dress. */
-interface GrowthFinding {
-  readonly code: string;
-  readonly level: Level;
-  readonly say: Saying;
-  readonly todo: null;
-}
-
 /** That a child's dress is drafted for the due day, and what was doubtful about growing it; nothing where it is not. */
-export function growthFindings({ name, growth }: OrderChild): readonly GrowthFinding[] {
+export function growthFindings({ name, growth }: OrderChild): readonly Finding[] {
   if (growth === null || growth.drafted === null) return [];
   const { event, measured } = growth.input;
   const key: WordKey = 'order.grown';
@@ -33,7 +25,7 @@ export function growthFindings({ name, growth }: OrderChild): readonly GrowthFin
   return [
     { code: key, level: 'note', say: { key, values }, todo: null },
     ...growth.drafted.warnings.map(
-      (problem): GrowthFinding => ({
+      (problem): Finding => ({
         code: problem.code,
         level: JUST_TOLD.includes(problem.code) ? 'note' : 'warn',
         say: growthProblemSaying(problem, name),

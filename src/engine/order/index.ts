@@ -16,6 +16,7 @@ export type { PackDocument } from './child-papers.ts';
 export { sizeText } from './cut-dress.ts';
 export { monthsBetween, readDay } from './day.ts';
 export { safeFileName } from './file-names.ts';
+export type { Finding } from './finding.ts';
 export { grownWords } from './growth-findings.ts';
 export { type GrowthReport, growthReport } from './growth-report.ts';
 export { type GrowthSection, growthSections } from './growth-words.ts';
@@ -47,4 +48,4 @@ export {
   type PaperBlockFile,
   type StepFile,
 } from './schema.ts';
-export { dressWish, exactDress, type Finding } from './work-child.ts';
+export { dressWish, exactDress } from './work-child.ts';

@@ -1,37 +1,35 @@
 import { BLOCK_PARAMS } from '../block/index.ts';
 import { type Body, completeBody, problemSaying } from '../body/index.ts';
-import { type Check, type CheckInput, checkGarment, type EaseBounds, type Level } from '../check/index.ts';
+import { type Check, type CheckInput, checkGarment, type EaseBounds } from '../check/index.ts';
 import type { DraftPart } from '../construct/index.ts';
 import { type DressWish, designDress } from '../design/index.ts';
 import type { ClothRole, Garment } from '../piece/index.ts';
 import type { Ruler } from '../units/index.ts';
-import type { Saying } from '../words/index.ts';
 import { doubtContext } from './doubt-context.ts';
 import { bodyProblem, dressProblem, skippedFinding } from './dress-problems.ts';
+import type { Finding } from './finding.ts';
 import { growthFindings } from './growth-findings.ts';
 import type { Order, OrderChild } from './order.ts';
 import type { OrderProblem } from './problem.ts';
 import { clothOf } from './read-cloths.ts';
 import { CLOTH_ROLES } from './schema.ts';
 
-/** One thing that was found about a child's dress, from whichever room it comes. */
-export interface Finding {
-  readonly code: string;
-  readonly level: Level;
-  readonly say: Saying;
-  readonly todo: Saying | null;
-}
-
-/** A child's dress drawn and checked, exactly and once more as a hand with the maker's ruler draws it. */
-export interface ChildDress {
+/** A dress drawn exactly, not yet checked: all that is needed to show it. */
+export interface DrawnDress {
   readonly child: OrderChild;
   readonly body: Body;
   readonly garment: Garment;
   /** How it was drawn, exactly, step by step. */
   readonly draft: readonly DraftPart[];
-  readonly checks: readonly Check[];
   /** What is worth a second look about her measurements, and changes of the maker's that her dress does without. */
   readonly doubts: readonly Finding[];
+  /** How many of the maker's changes it does without. */
+  readonly skipped: number;
+}
+
+/** A child's dress drawn and checked, exactly and once more as a hand with the maker's ruler draws it. */
+export interface ChildDress extends Omit<DrawnDress, 'skipped'> {
+  readonly checks: readonly Check[];
   /** Null where rounding alone makes the dress impossible: then it can't be drawn by hand with this ruler. */
   readonly byHand: DressByHand | null;
 }
@@ -46,17 +44,6 @@ export interface DressByHand {
 export type ChildResult =
   | { readonly ok: true; readonly dress: ChildDress }
   | { readonly ok: false; readonly problems: readonly OrderProblem[] };
-
-/** A dress drawn exactly, not yet checked: all that is needed to show it. */
-export interface DrawnDress {
-  readonly child: OrderChild;
-  readonly body: Body;
-  readonly garment: Garment;
-  readonly draft: readonly DraftPart[];
-  /** What is worth a second look about her measurements, and changes that her dress does without. */
-  readonly doubts: readonly Finding[];
-  readonly skipped: number;
-}
 
 type DrawnResult =
   | { readonly ok: true; readonly drawn: DrawnDress }
