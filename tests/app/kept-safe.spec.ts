@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, expect, type Page, test } from '@playwright/test';
 import { unzipSync } from 'fflate';
-import { field, kept, openExample, write } from './page.ts';
+import { field, goTo, kept, openExample, openTwice, write } from './page.ts';
 
 const restoreFrom = async (page: Page, path: string): Promise<void> => {
   const chooser = page.waitForEvent('filechooser');
@@ -106,13 +106,7 @@ test('what is typed while the clash of two windows is asked about is kept beside
   page,
   context,
 }) => {
-  await openExample(page);
-  await kept(page);
-  const other = await context.newPage();
-  await other.goto(page.url());
-  await expect(field(other, 'chest girth')).toHaveValue('18 1/2');
-  await write(page, 'chest girth', '19');
-  await kept(page);
+  const other = await openTwice(page, context);
   const waist = field(other, 'waist girth');
   await waist.click();
   await waist.press('ControlOrMeta+A');
@@ -123,10 +117,7 @@ test('what is typed while the clash of two windows is asked about is kept beside
   await expect(field(other, 'waist girth')).toHaveValue('18');
   await other.getByRole('link', { name: 'Order book' }).click();
   await other.locator('.order-row', { hasText: 'kept from another window' }).getByRole('link').click();
-  await other
-    .getByRole('navigation', { name: 'Places of the work' })
-    .getByRole('link', { name: 'Measures' })
-    .click();
+  await goTo(other, 'Measures');
   await expect(field(other, 'waist girth')).toHaveValue('18 1/4');
 });
 
@@ -157,10 +148,7 @@ test('after one visit the page works without a network', async ({ baseURL, viewp
     ).resolves.toBe('no network');
     await page.goto('/');
     await page.getByRole('link', { name: /Flower girls for a garden wedding/ }).click();
-    await page
-      .getByRole('navigation', { name: 'Places of the work' })
-      .getByRole('link', { name: 'Measures' })
-      .click();
+    await goTo(page, 'Measures');
     await expect(page.locator('.t-piece').first()).toBeVisible();
     const drawn = await page.locator('.t-piece .t-stitching').first().getAttribute('d');
     await write(page, 'chest girth', '20');

@@ -1,5 +1,5 @@
 import AxeBuilder from '@axe-core/playwright';
-import { expect, type Locator, type Page } from '@playwright/test';
+import { type BrowserContext, expect, type Locator, type Page } from '@playwright/test';
 
 /** Opens the page for the first time and the example party in it. */
 export async function openExample(page: Page): Promise<void> {
@@ -29,6 +29,18 @@ export async function write(page: Page, name: string, text: string): Promise<voi
 /** Waits until the last change is on the device. */
 export async function kept(page: Page): Promise<void> {
   await expect(page.locator('[data-kept="saved"]')).toBeAttached();
+}
+
+/** Opens the example in two windows, and changes the chest in the first: the second, which is answered, is behind. */
+export async function openTwice(page: Page, context: BrowserContext): Promise<Page> {
+  await openExample(page);
+  await kept(page);
+  const other = await context.newPage();
+  await other.goto(page.url());
+  await expect(field(other, 'chest girth')).toHaveValue('18 1/2');
+  await write(page, 'chest girth', '19');
+  await kept(page);
+  return other;
 }
 
 /** What WCAG 2.2 A and AA rules find wrong with the page as it stands; empty when nothing. */
