@@ -1,7 +1,7 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { type Body, type BodyInput, completeBody, type MeasureId } from '../../src/engine/body/index.ts';
 import { centimetres, inches } from '../../src/engine/units/index.ts';
+import { rowsOf } from './data-rows.ts';
 
 /*
  * What is filled in, against published measurements of children. Estimates carry a standard deviation (`spread`);
@@ -25,12 +25,10 @@ const ofHeight = (cm: number): BodyInput => ({ measured: { height: centimetres(c
 
 describe('data/check_values.csv', () => {
   const rows = new Map(
-    readFileSync('data/check_values.csv', 'utf8')
-      .trim()
-      .split('\n')
-      .slice(1)
-      .map((line) => /^(\d+),([^,]*),([\d.]+),/.exec(line))
-      .map((found) => [Number(found?.[1]), { what: found?.[2] ?? '', mm: centimetres(Number(found?.[3])) }]),
+    rowsOf('check_values.csv').map(({ id, check = '', expected }) => [
+      Number(id),
+      { what: check, mm: centimetres(Number(expected)) },
+    ]),
   );
   const expected = (id: number, what: string): number => {
     const row = rows.get(id);
@@ -92,16 +90,12 @@ describe('Snyder 1977, girls by stature (data/snyder1977_by_stature_girls.csv)',
     arm_length_acromion_wrist: 'armLength',
     knee_height_tibiale: 'kneeHeight',
   };
-  const cells = readFileSync('data/snyder1977_by_stature_girls.csv', 'utf8')
-    .trim()
-    .split('\n')
-    .map((line) => line.split(','))
-    .flatMap(([, stature, name = '', , n, mean, sd]) => {
-      const id = NAMES[name];
-      return id === undefined
-        ? []
-        : [{ id, stature: Number(stature), n: Number(n), mean: Number(mean) * 10, sd: Number(sd) * 10 }];
-    });
+  const cells = rowsOf('snyder1977_by_stature_girls.csv').flatMap((row) => {
+    const id = NAMES[row.measure ?? ''];
+    if (id === undefined) return [];
+    const [stature, n] = [Number(row.stature_cm), Number(row.n)];
+    return [{ id, stature, n, mean: Number(row.mean) * 10, sd: Number(row.sd) * 10 }];
+  });
 
   it('every cell mean lies within the fit and three standard errors', () => {
     expect(cells.length).toBeGreaterThan(100);

@@ -1,5 +1,5 @@
-import { readFileSync } from 'node:fs';
 import { type CalendarDay, type GrowthInput, growBody, growthBand } from '../../src/engine/body/index.ts';
+import { rowsOf } from './data-rows.ts';
 
 /*
  * Children to hold forecasts against: Berkeley Child Guidance Study, 70 girls and 66 boys born 1928-29
@@ -16,22 +16,17 @@ export interface Cell {
   readonly correlation: number;
 }
 
-const cells = readFileSync('data/growth_forecast_error_berkeley.csv', 'utf8')
-  .trim()
-  .split('\n')
-  .slice(1)
-  .map((line): Cell => {
-    const [sex, measure = '', , age, months, , change, , miss, correlation] = line.split(',');
-    return {
-      sex: sex === 'boy' ? 'boy' : 'girl',
-      measure,
-      age: Number(age),
-      months: Number(months),
-      change: Number(change),
-      miss: Number(miss),
-      correlation: Number(correlation),
-    };
-  });
+const cells = rowsOf('growth_forecast_error_berkeley.csv').map(
+  (row): Cell => ({
+    sex: row.sex === 'boy' ? 'boy' : 'girl',
+    measure: row.measure ?? '',
+    age: Number(row.age_months),
+    months: Number(row.horizon_months),
+    change: Number(row.mean_increment),
+    miss: Number(row.forecast_error_sd_constant_z),
+    correlation: Number(row.correlation),
+  }),
+);
 /** Of heights from six months on: below, the study has too few children. */
 export const heightCells = cells.filter(({ measure, age }) => measure === 'height' && age >= 6);
 
@@ -67,14 +62,12 @@ function createDeviates(seed: number): () => number {
 
 /** [middle, standard deviation] of the WHO by sex and age, mm. */
 const WHO = new Map(
-  readFileSync('data/who_lms_monthly.csv', 'utf8')
-    .trim()
-    .split('\n')
-    .flatMap((line): [string, readonly [number, number]][] => {
-      const [sex, indicator, , age, , M, S] = line.split(',');
+  rowsOf('who_lms_monthly.csv').flatMap(
+    ({ sex, indicator, age_months: age, M, S }): [string, readonly [number, number]][] => {
       const isHeight = indicator === (Number(age) < 24 ? 'length_for_age' : 'height_for_age');
       return isHeight ? [[`${sex} ${age}`, [Number(M) * 10, Number(M) * Number(S) * 10]]] : [];
-    }),
+    },
+  ),
 );
 
 const who = (sex: string, age: number): readonly [number, number] =>

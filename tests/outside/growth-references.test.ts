@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import {
   centileOf,
@@ -8,19 +7,11 @@ import {
   surveyMean,
   zOfCentile,
 } from '../../src/engine/body/index.ts';
+import { rowsOf } from './data-rows.ts';
 
 /*
  * Growth references against published values. Lengths in the files are cm, in the engine mm.
  */
-
-function rowsOf(file: string): readonly Readonly<Record<string, string>>[] {
-  const [head = '', ...lines] = readFileSync(`data/${file}`, 'utf8').trim().split('\n');
-  const columns = head.split(',');
-  return lines.map((line) => {
-    const cells = line.split(/,(?=(?:[^"]*"[^"]*")*[^"]*$)/);
-    return Object.fromEntries(columns.map((column, i) => [column, cells[i] ?? '']));
-  });
-}
 
 const cm = (id: GrowthReferenceId, age: number, z: number): number => referenceValue(id, 'girl', age, z) / 10;
 

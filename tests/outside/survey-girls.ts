@@ -1,5 +1,5 @@
-import { readFileSync } from 'node:fs';
 import type { MeasureId } from '../../src/engine/body/index.ts';
+import { rowsOf } from './data-rows.ts';
 
 /*
  * Girls drawn from the published distribution, apart from the engine's own reckoning: an age from 24 to 84 months, the
@@ -8,15 +8,6 @@ import type { MeasureId } from '../../src/engine/body/index.ts';
  * and navel by its least squares on stature (and weight and chest) with their errors; the rest, which no survey
  * measured, by the rules of the trade that the engine goes by too, with their spreads. Chances: a fixed generator.
  */
-
-const rowsOf = (file: string): readonly Readonly<Record<string, string>>[] => {
-  const [head = '', ...lines] = readFileSync(`data/${file}`, 'utf8').trim().split('\n');
-  const columns = head.split(',');
-  return lines.map((line) => {
-    const cells = line.split(',');
-    return Object.fromEntries(columns.map((column, i) => [column, cells[i] ?? '']));
-  });
-};
 
 /** mulberry32: uniform numbers from 0 to 1, and normal ones by Box and Muller. */
 export function chanceFrom(seed: number) {
