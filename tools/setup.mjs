@@ -6,8 +6,8 @@ import { fileURLToPath } from 'node:url';
 
 export const ROOT = dirname(dirname(fileURLToPath(import.meta.url)));
 
-/** Runs a command in the project's folder; ends the process with its exit code when it fails. */
-export function run(command, args, env = {}) {
+/** Runs a command in the project's folder and gives its exit code. */
+export function statusOf(command, args, env = {}) {
   const done = spawnSync(command, args, {
     cwd: ROOT,
     stdio: 'inherit',
@@ -15,7 +15,13 @@ export function run(command, args, env = {}) {
     shell: process.platform === 'win32',
   });
   if (done.error) throw done.error;
-  if (done.status !== 0) process.exit(done.status ?? 1);
+  return done.status ?? 1;
+}
+
+/** As `statusOf`, but ends the process with the exit code when the command fails. */
+export function run(command, args, env = {}) {
+  const status = statusOf(command, args, env);
+  if (status !== 0) process.exit(status);
 }
 
 /** Installs the packages when they are missing or not those of the lock file. */

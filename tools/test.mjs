@@ -1,9 +1,10 @@
-// `npm test`: sets up, then runs every check of the project and says how many tests passed.
+// `npm test`: sets up, then runs the checks of the project and says how many tests passed. Of the page it tries the way in
+// and what is private; `npm run test:page` tries all of it.
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { installPackages, ROOT, run } from './setup.mjs';
+import { installPackages, run, statusOf } from './setup.mjs';
 
 /** Programs of the system that judge our PDFs a second time, and the browser in which the page is tried. */
 const JUDGES = { pdftoppm: 'poppler-utils', pdfinfo: 'poppler-utils', qpdf: 'qpdf', chromium: 'chromium' };
@@ -60,6 +61,7 @@ function isThere(program) {
 function runTests() {
   return withReport((report) => {
     const args = [
+      '--no-install',
       'vitest',
       'run',
       '--maxWorkers=2',
@@ -67,7 +69,7 @@ function runTests() {
       '--reporter=json',
       `--outputFile.json=${report}`,
     ];
-    const status = runHere(args);
+    const status = statusOf('npx', args);
     const { numPassedTests, numFailedTests, numPendingTests } = JSON.parse(readFileSync(report, 'utf8'));
     return { status, passed: numPassedTests, failed: numFailedTests, skipped: numPendingTests };
   });
@@ -83,7 +85,7 @@ function runBrowserTests() {
     return { status: 0, passed: 0, failed: 0, skipped: 1 };
   }
   return withReport((report) => {
-    const status = runHere(['playwright', 'test', '--reporter=list,json'], {
+    const status = statusOf('npx', ['--no-install', 'playwright', 'test', '--reporter=list,json'], {
       PLAYWRIGHT_JSON_OUTPUT_NAME: report,
       FROCKWRIGHT_PAGE: 'short',
     });
@@ -104,14 +106,4 @@ function withReport(work) {
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
-}
-
-function runHere(args, env = {}) {
-  const done = spawnSync('npx', ['--no-install', ...args], {
-    cwd: ROOT,
-    stdio: 'inherit',
-    env: { ...process.env, ...env },
-    shell: process.platform === 'win32',
-  });
-  return done.status ?? 1;
 }
