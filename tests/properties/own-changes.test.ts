@@ -4,23 +4,18 @@ import { completeBody } from '../../src/engine/body/index.ts';
 import { type Check, checkGarment } from '../../src/engine/check/index.ts';
 import { makeCutPieces } from '../../src/engine/cut/index.ts';
 import { type ChosenStep, designDress, tell } from '../../src/engine/design/index.ts';
-import {
-  outlineArea,
-  outlineIsClosed,
-  outlineSelfCrossings,
-  pathLength,
-} from '../../src/engine/geometry/index.ts';
-import { findEdge, type Garment, outlineOf } from '../../src/engine/piece/index.ts';
+import { pathLength } from '../../src/engine/geometry/index.ts';
+import { findEdge, type Garment } from '../../src/engine/piece/index.ts';
+import { judgeOutline, LABEL } from './judge-dress.ts';
 import { randomBody } from './random-body.ts';
 import { OWN, placed, randomChange } from './random-change.ts';
 import { randomDress } from './random-dress.ts';
 
-/** A tenth of the cases of the other dresses: every change draws its dress once more. */
+/** Fewer cases than of whole dresses: every change draws its dress once more. */
 const CASES = Math.ceil(Number(process.env.FROCKWRIGHT_CASES ?? 2000) / 10);
 const SEED = 20261126;
 
 const clothWidth = { main: 1400, yoke: 1400, skirt: 1120, lining: 1400, net: 1400, trim: 1400 };
-const LABEL = { title: 'Piece', cutting: 'Cut 1', child: 'Child', size: '', date: '' };
 
 describe(`random changes of the maker's own x random dresses, ${CASES} cases, seed ${SEED}`, () => {
   it('never break a dress: outlines stay whole, seams hold edges that exist, what cannot be is told', () => {
@@ -94,10 +89,7 @@ const seamFaults = (checks: readonly Check[]): readonly string[] =>
 
 function holdsTogether({ pieces, seams }: Garment): void {
   for (const piece of pieces) {
-    const outline = outlineOf(piece);
-    expect(outlineIsClosed(outline), piece.id).toBe(true);
-    expect(outlineSelfCrossings(outline), piece.id).toEqual([]);
-    expect(outlineArea(outline), piece.id).toBeGreaterThan(0);
+    judgeOutline(piece);
     expect(new Set(piece.edges.map(({ name }) => name)).size, piece.id).toBe(piece.edges.length);
     for (const notch of piece.notches) {
       const edge = findEdge(piece, notch.edge);

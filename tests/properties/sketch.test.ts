@@ -8,7 +8,7 @@ import { randomBody } from './random-body.ts';
 import { OWN, placed, randomChange } from './random-change.ts';
 import { randomDress } from './random-dress.ts';
 
-/** A quarter of the cases of the other dresses: every change draws its dress once more. */
+/** Fewer cases than of whole dresses: every change draws its dress once more. */
 const CASES = Math.ceil(Number(process.env.FROCKWRIGHT_CASES ?? 2000) / 4);
 const SEED = 20261127;
 const clothWidth = { main: 1400, yoke: 1400, skirt: 1120, lining: 1400, net: 1400, trim: 1400 };
