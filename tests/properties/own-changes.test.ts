@@ -8,7 +8,7 @@ import { pathLength } from '../../src/engine/geometry/index.ts';
 import { findEdge, type Garment } from '../../src/engine/piece/index.ts';
 import { judgeOutline, LABEL } from './judge-dress.ts';
 import { randomBody } from './random-body.ts';
-import { OWN, placed, randomChange } from './random-change.ts';
+import { changedInTurn, OWN, randomChange } from './random-change.ts';
 import { randomDress } from './random-dress.ts';
 
 /** Fewer cases than of whole dresses: every change draws its dress once more. */
@@ -32,34 +32,32 @@ describe(`random changes of the maker's own x random dresses, ${CASES} cases, se
           const wish = {
             body,
             block: { kind: 'drafted', given: {} },
+            steps,
             clothWidth,
             units: 'cm',
             ruler: null,
           } as const;
-          const plain = designDress({ ...wish, steps });
+          const plain = designDress(wish);
           if (!plain.ok) return fc.pre(false);
-          let before = plain.garment;
+          let { garment } = plain;
           const changes: ChosenStep[] = [];
-          for (const [i, one] of wished.entries()) {
-            changes.push(placed(one, before, `change ${i}`));
-            const dress = designDress({ ...wish, steps: [...steps, ...changes] });
-            if (!dress.ok) throw new Error(JSON.stringify(dress.problems));
-            const last = dress.skipped.find(({ as }) => as === `change ${i}`);
-            const count = tally.get(one.step) ?? { made: 0, leftOut: 0 };
-            tally.set(one.step, {
-              made: count.made + (last === undefined ? 1 : 0),
-              leftOut: count.leftOut + (last === undefined ? 0 : 1),
+          for (const { change, before, dress, leftOut } of changedInTurn(wish, garment, wished)) {
+            changes.push(change);
+            const count = tally.get(change.step) ?? { made: 0, leftOut: 0 };
+            tally.set(change.step, {
+              made: count.made + (leftOut === undefined ? 1 : 0),
+              leftOut: count.leftOut + (leftOut === undefined ? 0 : 1),
             });
             for (const { problem } of dress.skipped) expect(tell(problem, 'in')).toMatch(/^\S.{20,}\.$/);
-            if (last !== undefined) expect(dress.garment).toEqual(before);
+            if (leftOut !== undefined) expect(dress.garment).toEqual(before);
             holdsTogether(dress.garment);
-            before = dress.garment;
+            garment = dress.garment;
           }
           const bounds = { chestEase: [20, 160], waistEase: [20, 110] } as const;
-          const checks = checkGarment({ garment: before, body, bounds });
+          const checks = checkGarment({ garment, body, bounds });
           for (const check of checks) expect(tell(check.say, 'in')).not.toBe('');
           if (changes.every(keepsSeams)) expect(seamFaults(checks)).toEqual([]);
-          makeCutPieces(before, { label: () => LABEL });
+          makeCutPieces(garment, { label: () => LABEL });
         },
       ),
       { numRuns: CASES, maxSkipsPerRun: 20, seed: SEED },

@@ -1,5 +1,11 @@
 import fc from 'fast-check';
-import { type ChosenStep, DESIGN_STEPS, type DesignStep, findStep } from '../../src/engine/design/index.ts';
+import {
+  type ChosenStep,
+  DESIGN_STEPS,
+  type DesignStep,
+  designDress,
+  findStep,
+} from '../../src/engine/design/index.ts';
 import type { Garment } from '../../src/engine/piece/index.ts';
 
 /** The changes that a maker can make herself on a finished dress. */
@@ -60,7 +66,7 @@ const withoutGaps = (
   );
 
 /** Fills in which piece and which edges: mostly ones that the dress has. */
-export function placed({ step, numbers, where }: WishedChange, garment: Garment, as: string): ChosenStep {
+function placed({ step, numbers, where }: WishedChange, garment: Garment, as: string): ChosenStep {
   const [first = 0, second = 0, third = 0] = where;
   const joined = garment.seams.filter(({ a, b, join }) => join.kind === 'flat' && a.length + b.length === 2);
   const use = joined[first % Math.max(1, joined.length)]?.a[0];
@@ -82,4 +88,34 @@ export function placed({ step, numbers, where }: WishedChange, garment: Garment,
     param.kind === 'text' && names[name] !== undefined ? [[name, names[name]]] : [],
   );
   return { step, as, given: { ...numbers, ...Object.fromEntries(texts) } };
+}
+
+type Wish = Parameters<typeof designDress>[0];
+type Dress = Extract<ReturnType<typeof designDress>, { ok: true }>;
+
+/** A dress with one change more; `leftOut`: why it could not be made, where it could not. */
+interface ChangedDress {
+  readonly change: ChosenStep;
+  readonly before: Garment;
+  readonly dress: Dress;
+  readonly leftOut: Dress['skipped'][number] | undefined;
+}
+
+/** Puts changes on a drawn dress one after another, each where the dress of that moment lets it; throws on a refusal. */
+export function* changedInTurn(
+  wish: Wish,
+  plain: Garment,
+  wished: readonly WishedChange[],
+): Generator<ChangedDress, void, undefined> {
+  let before = plain;
+  const changes: ChosenStep[] = [];
+  for (const [i, one] of wished.entries()) {
+    const as = `change ${i}`;
+    const change = placed(one, before, as);
+    changes.push(change);
+    const dress = designDress({ ...wish, steps: [...wish.steps, ...changes] });
+    if (!dress.ok) throw new Error(JSON.stringify(dress.problems));
+    yield { change, before, dress, leftOut: dress.skipped.find((skipped) => skipped.as === as) };
+    before = dress.garment;
+  }
 }

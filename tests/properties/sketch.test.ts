@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { completeBody } from '../../src/engine/body/index.ts';
-import { type ChosenStep, designDress, LIBRARY } from '../../src/engine/design/index.ts';
+import { designDress, LIBRARY } from '../../src/engine/design/index.ts';
 import { type Path, pathLength, walkPath } from '../../src/engine/geometry/index.ts';
 import { sketchDress } from '../../src/engine/sketch/index.ts';
 import { randomBody } from './random-body.ts';
-import { OWN, placed, randomChange } from './random-change.ts';
+import { changedInTurn, OWN, randomChange } from './random-change.ts';
 import { randomDress } from './random-dress.ts';
 
 /** Fewer cases than of whole dresses: every change draws its dress once more. */
@@ -14,7 +14,7 @@ const SEED = 20261127;
 const clothWidth = { main: 1400, yoke: 1400, skirt: 1120, lining: 1400, net: 1400, trim: 1400 };
 
 /** Random dresses, and some of the library, which wear trims together. */
-const dress = fc.oneof(
+const randomOrLibrary = fc.oneof(
   { weight: 2, arbitrary: randomDress },
   { weight: 1, arbitrary: fc.constantFrom(...LIBRARY).map(({ steps }) => steps) },
 );
@@ -27,25 +27,20 @@ describe(`sketches of random dresses x random changes of the maker's own, ${CASE
     fc.assert(
       fc.property(
         randomBody,
-        dress,
+        randomOrLibrary,
         fc.array(randomChange, { minLength: 1, maxLength: 4 }),
         (input, steps, wished) => {
           const completed = completeBody(input);
           if (!completed.ok) return fc.pre(false);
           const { body } = completed;
           const block = { kind: 'drafted', given: {} } as const;
-          const wish = { body, block, clothWidth, units: 'cm', ruler: null } as const;
-          const plain = designDress({ ...wish, steps });
+          const wish = { body, block, steps, clothWidth, units: 'cm', ruler: null } as const;
+          const plain = designDress(wish);
           if (!plain.ok) return fc.pre(false);
           let { garment } = plain;
-          const changes: ChosenStep[] = [];
-          for (const [i, one] of wished.entries()) {
-            changes.push(placed(one, garment, `change ${i}`));
-            const changed = designDress({ ...wish, steps: [...steps, ...changes] });
-            if (!changed.ok) throw new Error(JSON.stringify(changed.problems));
-            const made = changed.skipped.every(({ as }) => as !== `change ${i}`);
-            drawn.set(one.step, (drawn.get(one.step) ?? 0) + (made ? 1 : 0));
-            garment = changed.garment;
+          for (const { change, dress, leftOut } of changedInTurn(wish, garment, wished)) {
+            drawn.set(change.step, (drawn.get(change.step) ?? 0) + (leftOut === undefined ? 1 : 0));
+            garment = dress.garment;
           }
           for (const side of ['front', 'back'] as const) {
             const { lines } = sketchDress(garment, side);
