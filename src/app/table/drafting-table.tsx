@@ -32,6 +32,7 @@ import { useGestures } from './use-gestures.ts';
 import { useNarrow } from './use-narrow.ts';
 import { type OnDragParam, useParamDrag } from './use-param-drag.ts';
 import './table.css';
+import './table-lines.css';
 
 export interface DraftingTableProps {
   /** Null while no dress can be drawn. */
