@@ -1,9 +1,10 @@
-import type { LayStretch } from './lay-items.ts';
+import type { LayItem, LayStretch } from './lay-items.ts';
 import { type LayPlan, leastOf } from './lay-plan.ts';
 import { obstaclesOn } from './obstacles.ts';
 import {
   type PackPlace,
   type PackProblem,
+  type PackProgress,
   type PackSettings,
   type PackStart,
   startPacking,
@@ -174,7 +175,10 @@ function* packStretch(
       if (!holds && spent > settings.evaluations * TRY_BEFORE_FLAW) break;
     }
     left -= spent;
-    if (holds || left <= 0) return;
+    if (holds || left <= 0) {
+      whole.return();
+      return;
+    }
   }
   yield* whole;
 }
@@ -203,7 +207,6 @@ function* packed(
   { former, ...settings }: StretchSettings,
   pack: Packer,
 ): Generator<StretchStep, void, undefined> {
-  const { cloth } = plan;
   const items = plan.stretches[index]?.items ?? [];
   const start = former === null ? null : startPlaces(plan, index, former, { problem, kept });
   const packing = pack(problem, start === null ? settings : { ...settings, start });
@@ -212,10 +215,24 @@ function* packed(
     if (packing.refusals.every(({ code }) => code === 'too-long')) return;
     throw new Error(`The packer refuses what was planned: ${JSON.stringify(packing.refusals)}`);
   }
+  try {
+    yield* stepsOf(packing.run, plan, items, kept);
+  } finally {
+    // One that is left before its end may have more to let go of than its own work.
+    packing.run.return?.();
+  }
+}
+
+function* stepsOf(
+  run: Iterator<PackProgress, PackProgress, undefined>,
+  { cloth }: LayPlan,
+  items: readonly LayItem[],
+  kept: StretchProblem['kept'],
+): Generator<StretchStep, void, undefined> {
   let spent = 0;
   let idle = 0;
   for (;;) {
-    const { value, done } = packing.run.next();
+    const { value, done } = run.next();
     const places = value.best?.places.slice(0, items.length).map((place, i): PlacedItem => {
       const variant = kept[i]?.[place.variant] ?? 0;
       const chosen = items[i]?.variants[variant];

@@ -6,6 +6,7 @@ import {
   type LayRefusal,
   type LayRunSettings,
   layOnLengths,
+  type Packer,
   type PlacedStretch,
   planLay,
   readLay,
@@ -124,13 +125,15 @@ function stripeMatches({ piece, label }: CutPiece): readonly StripeMatch[] {
 
 /**
  * Lays pieces on their cloths, one after another, and tells of it after every little piece of work. `alone`: the lays
- * of each child, from which the lay of all begins and with which it is compared.
+ * of each child, from which the lay of all begins and with which it is compared. `pack`: whoever searches, where it is
+ * not one search of this thread.
  */
 export function* layInTurn(
   order: Order,
   pieces: readonly CutPiece[],
   alone: readonly LaidCloths[] | null,
   search: ClothSearch,
+  pack?: Packer,
 ): Generator<LayStep, LaidCloths, undefined> {
   const lists: LaidCloth[] = [];
   const problems: LayRefusal[] = [];
@@ -138,7 +141,7 @@ export function* layInTurn(
     const own = onCloth(order, cloth, pieces);
     if (own.length === 0) continue;
     const before = alone?.flatMap(({ lists: all }) => all.filter((list) => list.cloth === cloth)) ?? null;
-    const laid = yield* layCloth(cloth, own, before, search(cloth));
+    const laid = yield* layCloth(cloth, own, before, search(cloth), pack);
     if ('lengths' in laid) lists.push(laid);
     else problems.push(...laid);
   }
@@ -150,12 +153,13 @@ function* layCloth(
   own: readonly CutPiece[],
   alone: readonly LaidCloth[] | null,
   search: Omit<LayRunSettings, 'start'>,
+  pack: Packer | undefined,
 ): Generator<LayStep, LaidCloth | readonly LayRefusal[], undefined> {
   const pieces = piecesToLay(cloth, own);
   const found =
     cloth.atHand.length > 0
-      ? yield* onLengths(pieces, cloth, search)
-      : yield* onRoll(pieces, cloth, alone, search);
+      ? yield* onLengths(pieces, cloth, search, pack)
+      : yield* onRoll(pieces, cloth, alone, search, pack);
   if (!('lengths' in found)) return found;
   const lengths = found.lengths.map(
     ({ at, plan, placed }): FoundLength => ({ at, plan, placed, lay: readLay(plan, placed) }),
@@ -175,6 +179,7 @@ function* onRoll(
   cloth: OrderCloth,
   alone: readonly LaidCloth[] | null,
   search: Omit<LayRunSettings, 'start'>,
+  pack: Packer | undefined,
 ): Generator<LayStep, Found, undefined> {
   const planned = planLay(pieces, cloth);
   if (!planned.ok) return planned.refusals;
@@ -182,7 +187,11 @@ function* onRoll(
   const before = alone?.flatMap(({ lengths }) => lengths) ?? null;
   const start = before === null ? null : sideBySide(plan, before);
   let placed: readonly PlacedStretch[] | null = null;
-  for (const { best, evaluations } of runLay(plan, { ...search, ...(start === null ? {} : { start }) })) {
+  for (const { best, evaluations } of runLay(
+    plan,
+    { ...search, ...(start === null ? {} : { start }) },
+    pack,
+  )) {
     placed = best ?? placed;
     const last = placed?.at(-1);
     yield { cloth, evaluations, length: last === undefined ? null : last.from + last.length };
@@ -194,8 +203,9 @@ function* onLengths(
   pieces: readonly LayPiece[],
   cloth: OrderCloth,
   search: Omit<LayRunSettings, 'start'>,
+  pack: Packer | undefined,
 ): Generator<LayStep, Found, undefined> {
-  const run = layOnLengths(pieces, cloth, cloth.atHand, { ...search, mayBuy: true });
+  const run = layOnLengths(pieces, cloth, cloth.atHand, { ...search, mayBuy: true }, pack);
   for (;;) {
     const { value, done } = run.next();
     if (done === true) return value.lengths === null ? value.refusals : { lengths: value.lengths };

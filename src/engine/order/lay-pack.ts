@@ -1,3 +1,4 @@
+import type { Packer } from '../lay/index.ts';
 import { layPages, type Page } from '../sheet/index.ts';
 import { checkOrder } from './check-order.ts';
 import { deskOf, type PaperTools } from './child-papers.ts';
@@ -23,13 +24,14 @@ export type LayPackResult =
 
 /**
  * Lays an order's cloths as long as `search` says, and draws the lays. `child`: the place of one child in the order;
- * null lays all, together or one lay a child as the order says.
+ * null lays all, together or one lay a child as the order says. `pack`: whoever searches, as `layInTurn` takes it.
  */
 export function* layPack(
   order: Order,
   tools: PaperTools,
   child: number | null,
   search: ClothSearch,
+  pack?: Packer,
 ): Generator<LayStep, LayPackResult, undefined> {
   const report = checkOrder(order, tools.today);
   if (!report.ok) return { ok: false, problems: report.problems };
@@ -39,10 +41,10 @@ export function* layPack(
   if (wanted.length > 1 && order.layTogether) {
     const alone = wanted.map(({ pieces }) => layChild(order, pieces));
     const all = wanted.flatMap(({ pieces }) => pieces);
-    cloths = yield* layInTurn(order, all, alone, search);
+    cloths = yield* layInTurn(order, all, alone, search, pack);
   } else {
     const each: LaidCloths[] = [];
-    for (const { pieces } of wanted) each.push(yield* layInTurn(order, pieces, null, search));
+    for (const { pieces } of wanted) each.push(yield* layInTurn(order, pieces, null, search, pack));
     cloths = laidApart(each);
   }
   const [only] = wanted;

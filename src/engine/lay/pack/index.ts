@@ -1,5 +1,12 @@
 export { layoutFaults } from './layout-faults.ts';
 export { startPacking } from './start-packing.ts';
+export {
+  type HelperLink,
+  helpingSearch,
+  type LegReport,
+  type LegRequest,
+  packWithHelp,
+} from './two-searches.ts';
 export type {
   PackItem,
   PackPlace,
