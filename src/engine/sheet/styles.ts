@@ -35,6 +35,9 @@ export const LINE_STYLES = {
   hatch: { width: 0.1, dash: [], grey: 0.6 },
   faint: { width: 0.2, dash: [], grey: 0.55 },
   live: { width: 0.6, dash: [], grey: 0 },
+  body: { width: 0.25, dash: [], grey: 0.25 },
+  tape: { width: 0.8, dash: [], grey: 0 },
+  'tape-behind': { width: 0.5, dash: [1, 1], grey: 0 },
   // Sizes of a run lie close together: kinds of dash that the eye can follow, from the smallest size to the largest.
   'size-1': { width: 0.5, dash: [], grey: 0 },
   'size-2': { width: 0.5, dash: [6, 2], grey: 0 },
@@ -57,8 +60,11 @@ export const SIZE_LINES: readonly LineName[] = Object.keys(LINE_STYLES).filter((
   name.startsWith('size-'),
 );
 
-/** Flat fills: ink for arrow heads and points, tint for areas that text is read on, paper to clear a place. */
-export const FILL_GREYS = { ink: 0, tint: 0.85, paper: 1 } as const;
+/**
+ * Flat fills: ink for arrow heads and points, shade for what is dark in a picture, tint for areas that text is read on,
+ * paper to clear a place.
+ */
+export const FILL_GREYS = { ink: 0, shade: 0.65, tint: 0.85, paper: 1 } as const;
 
 export type FillName = keyof typeof FILL_GREYS;
 

@@ -5,6 +5,7 @@ import { growth } from './growth.ts';
 import { lay } from './lay.ts';
 import { library } from './library.ts';
 import { measures } from './measures.ts';
+import { measuring } from './measuring.ts';
 import { order } from './order.ts';
 import { ownChanges } from './own-changes.ts';
 import { page } from './page.ts';
@@ -25,6 +26,7 @@ import { trimChecks } from './trim-checks.ts';
 /** Every English sentence, one flat catalogue; keys start with the room's word (`measure.`, `check.`, ...). */
 export const en = {
   ...measures,
+  ...measuring,
   ...draft,
   ...checks,
   ...skirtChecks,
