@@ -1,15 +1,21 @@
+import { extname } from 'node:path';
 import { MEASURES, type NextMeasure, NINETY_PERCENT } from '../engine/body/index.ts';
 import {
   grownWords,
+  measuringSheet,
   type NeededMeasure,
   neededMeasures,
+  nextWords,
   type Order,
   type OrderChild,
   readOrder,
 } from '../engine/order/index.ts';
 import { formatLength, type UnitSystem } from '../engine/units/index.ts';
 import { type Saying, say, speak } from '../engine/words/index.ts';
+import { createTextMeasure, writePdf } from '../pdf/index.ts';
+import { loadFonts } from '../pdf/load-fonts.ts';
 import { EXIT, type ExitCode, type Io } from './io.ts';
+import { writeNewFile } from './new-file.ts';
 import { openOrder } from './order-file.ts';
 import { orderRefusal, type Refusal, refusal, sayRefusal } from './refusal.ts';
 
@@ -17,6 +23,10 @@ export interface MeasuresWish {
   /** The order whose children are meant, or the design steps of a dress that is only thought of. */
   readonly file: string | null;
   readonly steps: readonly string[];
+  /** A new PDF file for the measuring sheets; null for none. */
+  readonly sheet: string | null;
+  /** One child of the order; null for all. */
+  readonly child: string | null;
   readonly json: boolean;
 }
 
@@ -28,12 +38,17 @@ interface ChildMeasures {
 }
 
 /** Says which measurements a dress rests on, which of them are known, and how the others are taken. */
-export async function measuresCommand(io: Io, { file, steps, json }: MeasuresWish): Promise<ExitCode> {
+export async function measuresCommand(io: Io, wish: MeasuresWish): Promise<ExitCode> {
+  const { file, steps, sheet, json } = wish;
   const opened = await orderMeant(io, file, steps);
   if (!opened.ok) return sayRefusal(io, opened, json);
   const { order } = opened;
+  const wrong = wishProblem(order, wish);
+  if (wrong !== null) return sayRefusal(io, wrong, json);
+  const meant = order.children.filter(({ name }) => wish.child === null || name === wish.child);
+  if (sheet !== null) return drawSheets(io, order, meant, sheet, json);
   const children: ChildMeasures[] = [];
-  for (const child of order.children) {
+  for (const child of meant) {
     const found = neededMeasures(order, child);
     if (!found.ok) return sayRefusal(io, orderRefusal(found.problems, order.units), json);
     const { needed, next, doubts } = found;
@@ -42,6 +57,37 @@ export async function measuresCommand(io: Io, { file, steps, json }: MeasuresWis
   if (json) io.out(`${JSON.stringify({ ok: true, ...measureData(children, file !== null) }, null, 2)}\n`);
   else
     for (const child of children) io.out(`${measureLines(child, order.units, file !== null).join('\n')}\n\n`);
+  return EXIT.fine;
+}
+
+function wishProblem({ children }: Order, { sheet, child }: MeasuresWish): Refusal | null {
+  const known = children.map(({ name }) => name);
+  if (child !== null && !known.includes(child))
+    return refusal(EXIT.unusable, 'cli.measures.no-child', { name: child, known: known.join(', ') });
+  if (sheet !== null && extname(sheet).toLowerCase() !== '.pdf')
+    return refusal(EXIT.unusable, 'cli.measures.bad-sheet', { found: sheet });
+  return null;
+}
+
+/** The measuring sheets of the children, one after another, in one new file. */
+async function drawSheets(
+  io: Io,
+  order: Order,
+  children: readonly OrderChild[],
+  file: string,
+  json: boolean,
+): Promise<ExitCode> {
+  const fonts = await loadFonts();
+  const tools = { today: io.today(), measure: createTextMeasure(fonts) };
+  const pages = children
+    .flatMap((child) => measuringSheet(order, child, tools).documents)
+    .flatMap((document) => (document.kind === 'pages' ? document.pages : []));
+  const creationDate = new Date(`${order.madeOn ?? io.today()}T00:00:00Z`);
+  const title = say('measuring.name', {}, order.units);
+  const refused = await writeNewFile(io, file, await writePdf(pages, { title, creationDate, fonts }));
+  if (refused !== null) return sayRefusal(io, refused, json);
+  if (json) io.out(`${JSON.stringify({ ok: true, pages: pages.length, files: [file] }, null, 2)}\n`);
+  else io.out(`${say('cli.measures.sheet', { file }, order.units)}\n`);
   return EXIT.fine;
 }
 
@@ -107,9 +153,6 @@ function about(value: NeededMeasure['value'], units: UnitSystem): string {
   if (value.from === 'measured') return length;
   return say('cli.measures.about', { length, spread: { mm: NINETY_PERCENT * value.spread } }, units);
 }
-
-const nextWords = ({ id, narrows }: NextMeasure, units: UnitSystem): string =>
-  say('measure.next', { measure: { word: `measure.${id}` }, share: Math.round(100 * narrows) }, units);
 
 function measureData(children: readonly ChildMeasures[], isReal: boolean): object {
   const data = ({ id, use, value }: NeededMeasure): object => ({

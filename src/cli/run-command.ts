@@ -37,6 +37,7 @@ const JSON_HELP = 'say it as JSON, for other programs';
 type Flags = Readonly<
   Partial<Record<'replace' | 'evenSo' | 'progress' | 'all' | 'json' | 'boy' | 'inches', boolean>>
 >;
+type MeasuresGiven = Readonly<Partial<Record<'steps' | 'sheet' | 'child', string>>>;
 type LayGiven = Omit<LayWish, 'json'>;
 type AverageGiven = Pick<AverageWish, 'age' | 'height' | 'weight'>;
 
@@ -109,10 +110,13 @@ What it hands back to the shell: ${say('cli.exits', {}, 'cm')}`,
     .description('say which measurements a dress needs, which are known, and how the others are taken')
     .argument('[order]', 'the order, a .json file')
     .option('--steps <list>', 'a design instead of an order: its steps, as in neckline,yoke,pleated-skirt')
+    .option('--sheet <file>', 'draw measuring sheets with blanks to fill in into this new PDF file')
+    .option('--child <name>', 'one child alone (else all of the order)')
     .option('--json', JSON_HELP)
-    .action(async (file: string | undefined, { steps = '', json = false }: Flags & { steps?: string }) => {
+    .action(async (file: string | undefined, given: Flags & MeasuresGiven) => {
+      const { steps = '', sheet = null, child = null, json = false } = given;
       const list = steps.split(',').flatMap((step) => step.trim() || []);
-      finish(await measuresCommand(io, { file: file ?? null, steps: list, json }));
+      finish(await measuresCommand(io, { file: file ?? null, steps: list, sheet, child, json }));
     });
 
   program

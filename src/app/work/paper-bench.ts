@@ -1,5 +1,7 @@
 import {
   childPack,
+  MEASURING_SHEET,
+  measuringSheet,
   mustNotBeCut,
   type Order,
   type OrderFile,
@@ -157,6 +159,22 @@ export function createPaperBench(fonts: PaperFonts): PaperBench {
     return { ok: true, value: { fileName, content: zip.end(), pages, missing: [...missing.values()] } };
   };
 
+  /** Asks for no dress: a child is measured before there is one that can be drawn. */
+  const makeSheet = async (
+    { file, today }: PaperGrounds,
+    of: number,
+    onStep: OnPaperStep,
+  ): Promise<PaperAnswer<MadePaper>> => {
+    const read = readFor(file, of);
+    if (!read.ok) return read;
+    const child = read.value.children[of];
+    if (child === undefined) return { ok: false, code: 'gone' };
+    const day = read.value.madeOn ?? today;
+    const sheet = measuringSheet(read.value, child, { today, measure });
+    const drawn: Drawn = { day, name: safeFileName(child.name, 'child'), papers: [sheet], barred: [] };
+    return { ok: true, value: await makeOne(drawn, sheet, onStep) };
+  };
+
   return {
     look(grounds, of, path) {
       const drawn = drawnOf(grounds, of);
@@ -176,6 +194,7 @@ export function createPaperBench(fonts: PaperFonts): PaperBench {
     },
     async make(grounds, { of, path, evenSo }, onStep) {
       if (path === EVERYTHING) return makeAll(grounds, evenSo, onStep);
+      if (path === MEASURING_SHEET && of !== 'party') return makeSheet(grounds, of, onStep);
       const drawn = drawnOf(grounds, of);
       if (!drawn.ok) return drawn;
       const paper = drawn.value.papers.find((one) => one.path === path);

@@ -22,7 +22,8 @@ import { growthPages } from './growth-pages.ts';
 import { growthOf } from './growth-report.ts';
 import { handPages } from './hand-pages.ts';
 import type { LaidCloths } from './lay-cloths.ts';
-import type { Order } from './order.ts';
+import { measuringPages } from './measuring-pages.ts';
+import type { Order, OrderChild } from './order.ts';
 import { formatName } from './read-paper.ts';
 import type { ReadmeFile } from './readme-text.ts';
 
@@ -100,12 +101,32 @@ export function childPapers(
     const grown = growthOf(report.dress.child, report.dress, null);
     add('growth.pdf', told('order.file.growth'), growthPages(report.dress.child, grown, paper, ink, day));
   }
+  papers.push(measuringPaper(desk, report.dress.child, folder));
   const lays = { title: name, date: day, cloths: cloths.lists, paper, ink };
   add('cut-list.pdf', told('order.file.cut-list'), cutListPages(lays));
   if (cloths.lists.length > 0) add('lay.pdf', told('order.file.lay'), layPages(lays));
   const drawn = pieceFiles(pieces, ink).map((file) => ({ ...file, path: `${folder}/pieces/${file.path}` }));
   return [...papers, { path: 'pieces/', about: told('order.file.pieces'), documents: drawn }];
 }
+
+/** The name of the measuring sheet among the papers of a child. */
+export const MEASURING_SHEET = 'measuring-sheet.pdf';
+
+function measuringPaper(desk: Desk, child: OrderChild, folder: string): ChildPaper {
+  const { order, day, paper, ink } = desk;
+  const about = say('order.file.measuring', {}, ink.units);
+  const pages = measuringPages(order, child, paper, ink, day);
+  const path = `${folder}/${MEASURING_SHEET}`;
+  return {
+    path: MEASURING_SHEET,
+    about,
+    documents: [{ path, kind: 'pages', title: `${about}: ${child.name}`, pages }],
+  };
+}
+
+/** The measuring sheet of a child, alone: it can be had also where the dress can't be drawn or must not be cut. */
+export const measuringSheet = (order: Order, child: OrderChild, tools: PaperTools): ChildPaper =>
+  measuringPaper(deskOf(order, tools), child, safeFileName(child.name, 'child'));
 
 /** Every piece in a drawing of its own at true size. */
 function pieceFiles(pieces: readonly CutPiece[], ink: Ink): readonly PackDocument[] {

@@ -12,17 +12,20 @@ export {
   type OrderReport,
   reportOnDrawing,
 } from './check-order.ts';
-export type { PackDocument } from './child-papers.ts';
+export { MEASURING_SHEET, measuringSheet, type PackDocument } from './child-papers.ts';
 export { sizeText } from './cut-dress.ts';
 export { monthsBetween, readDay } from './day.ts';
 export { safeFileName } from './file-names.ts';
+export { type LayStep, lengthSoFar, type PlacedLength } from './find-lay.ts';
 export type { Finding } from './finding.ts';
 export { grownWords } from './growth-findings.ts';
 export { type GrowthReport, growthReport } from './growth-report.ts';
 export { type GrowthSection, growthSections } from './growth-words.ts';
+export { LAY_ENGINE, layFile } from './kept-lays.ts';
 export { type KeptOrder, readKeptOrder } from './kept-order.ts';
 export { LARGEST_ORDER } from './largest-order.ts';
-export { clothsToBuy, type LaidCloths, type LayStep } from './lay-cloths.ts';
+export { boughtByTable } from './lay-by-table.ts';
+export { clothsToBuy, type LaidCloth, type LaidCloths, layChild, layInTurn, layParty } from './lay-cloths.ts';
 export { layPack } from './lay-pack.ts';
 export { libraryPages } from './library-pages.ts';
 export {
@@ -33,16 +36,19 @@ export {
   packInTurn,
   partyPack,
 } from './make-pack.ts';
+export { nextWords } from './measuring-pages.ts';
 export { type NeededMeasure, neededMeasures } from './needed-measures.ts';
-export type { Order, OrderChild } from './order.ts';
+export type { KeptLay, KeptLength, Order, OrderChild } from './order.ts';
 export { parseWeight } from './parse-weight.ts';
 export { type OrderProblem, problemSentence } from './problem.ts';
+export { ownerOf } from './read-lay-back.ts';
 export { readOrder, readOrderFile, readOrderValue } from './read-order.ts';
 export {
   type ChildFile,
   CLOTH_ROLES,
   type ClothFile,
   type EarlierFile,
+  type LayFile,
   type OrderFile,
   OWN_FIELDS,
   type PaperBlockFile,

@@ -2,33 +2,34 @@ import type { CutPiece } from '../cut/index.ts';
 import {
   clothRefusals,
   type LayPiece,
-  type LayPlan,
   type LayRefusal,
-  type LayRunSettings,
-  layOnLengths,
   type Packer,
-  type PlacedStretch,
-  planLay,
   readLay,
-  runLay,
   type StripeMatch,
   savedCloth,
-  sideBySide,
 } from '../lay/index.ts';
 import type { ClothCutList, LaidOnLength } from '../sheet/index.ts';
-import type { Order, OrderCloth } from './order.ts';
+import {
+  type ClothSearch,
+  type ClothSettings,
+  findLay,
+  goOn,
+  type LayStep,
+  type PlacedLength,
+} from './find-lay.ts';
+import type { KeptLay, Order, OrderCloth } from './order.ts';
 import { clothOf } from './read-cloths.ts';
+import { keptLayOf, type LayReadBack, readLayBack } from './read-lay-back.ts';
 
 /** A cloth with all that is cut from it laid out, of one child or of several. */
 export interface LaidCloth extends ClothCutList {
   readonly cloth: OrderCloth;
   readonly lengths: readonly FoundLength[];
+  /** How it stands with the lay that was kept of these pieces; null where none was, or another had to be found. */
+  readonly kept: LayReadBack['state'] | null;
 }
 
-interface FoundLength extends LaidOnLength {
-  readonly plan: LayPlan;
-  readonly placed: readonly PlacedStretch[];
-}
+interface FoundLength extends LaidOnLength, PlacedLength {}
 
 export interface LaidCloths {
   /** Every cloth from which something is cut and onto which all of it fits, in the order's order. */
@@ -39,20 +40,21 @@ export interface LaidCloths {
 /** The search tries as many places for each lay of a pack, so that a pack is soon made and always the same. */
 export const PACK_SEARCH = { seed: 1, child: 1500, party: 4000 } as const;
 
-/** How long to search on a cloth: as `LayRunSettings` say. */
-export type ClothSearch = (cloth: OrderCloth) => Omit<LayRunSettings, 'start'>;
-
-/** How far a search is: on which cloth, and the length that its pieces take so far, mm; null before there is a lay. */
-export interface LayStep {
-  readonly cloth: OrderCloth;
-  readonly evaluations: number;
-  readonly length: number | null;
-}
+/**
+ * What is done with a lay that the order keeps. `print`: it is taken as it is; where it no longer holds, another is
+ * searched for. `show`: it is taken as it is, also where it no longer holds. `go-on`: the search begins from it, and
+ * what is pinned stays where it is.
+ */
+export type KeptUse = 'print' | 'show' | 'go-on';
 
 /** Lays the pieces of one child on the cloths of the order, as a pack does. */
-export function layChild(order: Order, pieces: readonly CutPiece[]): LaidCloths {
+export function layChild(
+  order: Order,
+  pieces: readonly CutPiece[],
+  use: Exclude<KeptUse, 'go-on'> = 'print',
+): LaidCloths {
   const { seed, child: evaluations } = PACK_SEARCH;
-  return ended(layInTurn(order, pieces, null, () => ({ seed, evaluations })));
+  return ended(layInTurn(order, pieces, null, () => ({ seed, evaluations }), use));
 }
 
 /**
@@ -63,10 +65,12 @@ export function layParty(
   order: Order,
   pieces: readonly CutPiece[],
   alone: readonly LaidCloths[],
+  use: Exclude<KeptUse, 'go-on'> = 'print',
 ): LaidCloths {
   if (!order.layTogether) return laidApart(alone);
   const { seed, party: evaluations } = PACK_SEARCH;
-  return ended(layInTurn(order, pieces, alone.length > 1 ? alone : null, () => ({ seed, evaluations })));
+  const search = () => ({ seed, evaluations });
+  return ended(layInTurn(order, pieces, alone.length > 1 ? alone : null, search, use));
 }
 
 /** The lays of each child, one after another; what is refused of several is told once. */
@@ -133,15 +137,18 @@ export function* layInTurn(
   pieces: readonly CutPiece[],
   alone: readonly LaidCloths[] | null,
   search: ClothSearch,
+  use: KeptUse,
   pack?: Packer,
 ): Generator<LayStep, LaidCloths, undefined> {
   const lists: LaidCloth[] = [];
   const problems: LayRefusal[] = [];
   for (const cloth of order.cloths) {
     const own = onCloth(order, cloth, pieces);
-    if (own.length === 0) continue;
+    const settings = search(cloth);
+    if (own.length === 0 || settings === null) continue;
     const before = alone?.flatMap(({ lists: all }) => all.filter((list) => list.cloth === cloth)) ?? null;
-    const laid = yield* layCloth(cloth, own, before, search(cloth), pack);
+    const kept = keptLayOf(order, cloth, own);
+    const laid = yield* layCloth(cloth, own, before, kept, settings, use, pack);
     if ('lengths' in laid) lists.push(laid);
     else problems.push(...laid);
   }
@@ -152,70 +159,32 @@ function* layCloth(
   cloth: OrderCloth,
   own: readonly CutPiece[],
   alone: readonly LaidCloth[] | null,
-  search: Omit<LayRunSettings, 'start'>,
+  kept: KeptLay | null,
+  search: ClothSettings,
+  use: KeptUse,
   pack: Packer | undefined,
 ): Generator<LayStep, LaidCloth | readonly LayRefusal[], undefined> {
   const pieces = piecesToLay(cloth, own);
-  const found =
-    cloth.atHand.length > 0
-      ? yield* onLengths(pieces, cloth, search, pack)
-      : yield* onRoll(pieces, cloth, alone, search, pack);
+  const back = kept === null ? null : readLayBack(cloth, pieces, kept.lengths, use === 'go-on');
+  if (back !== null && !('lengths' in back)) return back;
+  const isTaken = back !== null && (use === 'show' || (use === 'print' && back.state !== 'spoiled'));
+  const before = alone?.flatMap(({ lengths }) => lengths) ?? null;
+  const found = isTaken
+    ? back
+    : back !== null && use === 'go-on'
+      ? yield* goOn(cloth, back.lengths, search, pack)
+      : yield* findLay(cloth, pieces, before, search, pack);
   if (!('lengths' in found)) return found;
   const lengths = found.lengths.map(
     ({ at, plan, placed }): FoundLength => ({ at, plan, placed, lay: readLay(plan, placed) }),
   );
   const toBuy = lengths.reduce((sum, { at, lay }) => sum + (at === null ? lay.toBuy.bought : 0), 0);
-  const laid = { cloth, pieces: own, lengths, toBuy };
+  const laid = { cloth, pieces: own, lengths, toBuy, kept: isTaken ? back.state : null };
   const all = lengths.length === 1 && lengths[0]?.at === null ? lengths[0].lay : null;
   if (alone === null || all === null) return { ...laid, saved: null };
   const lays = alone.flatMap((list) => list.lengths.map(({ lay }) => lay));
   return { ...laid, saved: savedCloth(all, lays) };
 }
-
-type Found = { readonly lengths: readonly Omit<FoundLength, 'lay'>[] } | readonly LayRefusal[];
-
-function* onRoll(
-  pieces: readonly LayPiece[],
-  cloth: OrderCloth,
-  alone: readonly LaidCloth[] | null,
-  search: Omit<LayRunSettings, 'start'>,
-  pack: Packer | undefined,
-): Generator<LayStep, Found, undefined> {
-  const planned = planLay(pieces, cloth);
-  if (!planned.ok) return planned.refusals;
-  const { plan } = planned;
-  const before = alone?.flatMap(({ lengths }) => lengths) ?? null;
-  const start = before === null ? null : sideBySide(plan, before);
-  let placed: readonly PlacedStretch[] | null = null;
-  for (const { best, evaluations } of runLay(
-    plan,
-    { ...search, ...(start === null ? {} : { start }) },
-    pack,
-  )) {
-    placed = best ?? placed;
-    const last = placed?.at(-1);
-    yield { cloth, evaluations, length: last === undefined ? null : last.from + last.length };
-  }
-  return placed === null ? noPlace(cloth) : { lengths: [{ at: null, plan, placed }] };
-}
-
-function* onLengths(
-  pieces: readonly LayPiece[],
-  cloth: OrderCloth,
-  search: Omit<LayRunSettings, 'start'>,
-  pack: Packer | undefined,
-): Generator<LayStep, Found, undefined> {
-  const run = layOnLengths(pieces, cloth, cloth.atHand, { ...search, mayBuy: true }, pack);
-  for (;;) {
-    const { value, done } = run.next();
-    if (done === true) return value.lengths === null ? value.refusals : { lengths: value.lengths };
-    yield { cloth, evaluations: value.evaluations, length: null };
-  }
-}
-
-const noPlace = ({ name }: OrderCloth): readonly LayRefusal[] => [
-  { key: 'lay.does-not-fit', values: { cloth: name }, pieces: [], advice: [] },
-];
 
 function uniqueRefusals(refusals: readonly LayRefusal[]): readonly LayRefusal[] {
   return refusals.filter((r, i) => i === refusals.findIndex((q) => JSON.stringify(q) === JSON.stringify(r)));

@@ -2,14 +2,8 @@ import type { Packer } from '../lay/index.ts';
 import { layPages, type Page } from '../sheet/index.ts';
 import { checkOrder } from './check-order.ts';
 import { deskOf, type PaperTools } from './child-papers.ts';
-import {
-  type ClothSearch,
-  type LaidCloths,
-  type LayStep,
-  laidApart,
-  layChild,
-  layInTurn,
-} from './lay-cloths.ts';
+import type { ClothSearch, LayStep } from './find-lay.ts';
+import { type LaidCloths, laidApart, layChild, layInTurn } from './lay-cloths.ts';
 import type { Order } from './order.ts';
 import type { OrderProblem } from './problem.ts';
 
@@ -24,7 +18,7 @@ export type LayPackResult =
 
 /**
  * Lays an order's cloths as long as `search` says, and draws the lays. `child`: the place of one child in the order;
- * null lays all, together or one lay a child as the order says. `pack`: whoever searches, as `layInTurn` takes it.
+ * null lays all, together or one lay a child as the order says. A lay that the order keeps is gone on from. `pack`: whoever searches, as `layInTurn` takes it.
  */
 export function* layPack(
   order: Order,
@@ -41,10 +35,10 @@ export function* layPack(
   if (wanted.length > 1 && order.layTogether) {
     const alone = wanted.map(({ pieces }) => layChild(order, pieces));
     const all = wanted.flatMap(({ pieces }) => pieces);
-    cloths = yield* layInTurn(order, all, alone, search, pack);
+    cloths = yield* layInTurn(order, all, alone, search, 'go-on', pack);
   } else {
     const each: LaidCloths[] = [];
-    for (const { pieces } of wanted) each.push(yield* layInTurn(order, pieces, null, search, pack));
+    for (const { pieces } of wanted) each.push(yield* layInTurn(order, pieces, null, search, 'go-on', pack));
     cloths = laidApart(each);
   }
   const [only] = wanted;

@@ -3,7 +3,7 @@ import type { BodyInput, GrowthInput, GrowthResult, MeasuringDay } from '../body
 import type { ClothKind, EaseBounds } from '../check/index.ts';
 import type { OwnAllowances } from '../cut/index.ts';
 import type { ChosenStep } from '../design/index.ts';
-import type { ClothAtHand, LayCloth } from '../lay/index.ts';
+import type { ClothAtHand, KeptPlace, LayCloth } from '../lay/index.ts';
 import type { ClothRole } from '../piece/index.ts';
 import type { Paper, PrinterError, Rectangles } from '../sheet/index.ts';
 import type { Ruler, UnitSystem } from '../units/index.ts';
@@ -32,6 +32,28 @@ export interface Order {
   readonly printer: PrinterError | null;
   /** How straight rectangles are printed; null for what suits the format. */
   readonly rectangles: Rectangles | null;
+  /** Lays that are kept, whatever has become of their pieces since; `readLayBack` says whether one still holds. */
+  readonly lays: readonly KeptLay[];
+}
+
+/** A lay as it is kept with the order. */
+export interface KeptLay {
+  readonly cloth: string;
+  /** The child whose pieces alone lie on it; null for those of several. */
+  readonly child: string | null;
+  /** How it was found: the version of the search, its seed, the places that it tried. 0 tries: by hand. */
+  readonly engine: number;
+  readonly seed: number;
+  readonly evaluations: number;
+  readonly lengths: readonly KeptLength[];
+}
+
+export interface KeptLength {
+  /** Its place among the lengths at hand, null for cloth to be bought. */
+  readonly at: number | null;
+  /** Of pieces and cloth when it was laid, by `layMark`. */
+  readonly mark: string;
+  readonly places: readonly KeptPlace[];
 }
 
 /** A cloth with the parts of the dress that are cut from it. */

@@ -5,6 +5,7 @@ import type { WordKey } from '../words/index.ts';
 import { childNames } from './child-names.ts';
 import { type Day, readDay } from './day.ts';
 import { type FormResult, readForm } from './form-problems.ts';
+import { keptLays } from './kept-lays.ts';
 import { LARGEST_ORDER } from './largest-order.ts';
 import { migrateOrder } from './migrate.ts';
 import type { Order } from './order.ts';
@@ -165,6 +166,7 @@ function resolveOrder(file: OrderFile, names: readonly string[]): Extract<ReadOr
     papers,
     printer,
     rectangles: file.paper?.rectangles ?? null,
+    lays: keptLays(file.lays ?? []),
   };
   problems.push(...reader.problems, ...clothProblems, ...childProblems, ...paperProblems);
   return problems.length === 0 ? { ok: true, order } : { ok: false, problems };

@@ -159,6 +159,30 @@ const paper = table({
   printerMeasured: v.optional(table({ across: length, down: length })),
 });
 
+/** Where a piece lies on its cloth: mm in any units, since no hand has written it. */
+const laidPiece = table({
+  child: name,
+  piece: name,
+  copy: number,
+  turn: number,
+  mirrored: v.optional(flag),
+  pinned: v.optional(flag),
+  x: number,
+  y: number,
+});
+
+/** A lay that was found or made by hand: of one child, or of all. */
+const lay = table({
+  cloth: name,
+  child: v.optional(name),
+  /** The search that found it: which one, its seed, and how many places it tried. */
+  engine: number,
+  seed: number,
+  evaluations: number,
+  /** `at`: the length at hand, left out for cloth to be bought. `mark`: of pieces and cloth as they were. */
+  lengths: list(table({ at: v.optional(number), mark: text, places: list(laidPiece, 5000) }), 21),
+});
+
 export const ORDER_SCHEMA = table({
   [VERSION_FIELD]: v.number(),
   title: name,
@@ -187,6 +211,7 @@ export const ORDER_SCHEMA = table({
   fit: v.optional(tableOf(['chestEase', 'waistEase'], range)),
   allowances: v.optional(allowances),
   paper: v.optional(paper),
+  lays: v.optional(list(lay, 800)),
 });
 
 /** An order as it is written, with lengths still as the maker typed them. */
@@ -195,5 +220,6 @@ export type ChildFile = OrderFile['children'][number];
 /** A measuring of an earlier day, as it was written. */
 export type EarlierFile = NonNullable<ChildFile['earlier']>[number];
 export type ClothFile = OrderFile['cloths'][number];
+export type LayFile = NonNullable<OrderFile['lays']>[number];
 export type PaperBlockFile = NonNullable<OrderFile['paperBlock']>;
 export type StepFile = NonNullable<OrderFile['dress']>[number];

@@ -228,7 +228,7 @@ export const TAPE_PLACES: Readonly<Record<TakenId, TapePlace>> = {
   },
   armLength: {
     view: 'side',
-    window: boxAt(-215, 195, 430, 520),
+    window: boxAt(-215, 175, 430, 520),
     tape: [
       smooth([
         [-6, 244],

@@ -5,7 +5,7 @@ export const measuring = {
   'measuring.taken': 'Measured on the ______________________ by ______________________',
   'measuring.before': 'Before you begin',
   'measuring.over':
-    'Over what: a thin vest and leggings or knickers; no shoes, no belt, nothing in the pockets. Shoes and socks off, hair as it will be worn on the day. A nappy stays on if one is worn under the dress. If something thick goes under the dress, measure over it and write that down.',
+    'Over what: a thin vest and leggings or knickers; no shoes, no belt, nothing in the pockets; hair as it will be worn on the day. A nappy stays on if one is worn under the dress. If something thick goes under the dress, measure over it and write that down.',
   'measuring.with':
     'With what: a tape that has not stretched (hold it against a ruler), a soft cord for the waist, a fine chain for the neck, a ruler, a book and a pencil. Cord and chain come off as soon as the tape has been read; a child never runs about with them, and is never left alone with them.',
   'measuring.hold':
@@ -48,8 +48,7 @@ export const measuring = {
   'landmark.kneeCrease': 'crease of the knee',
   'landmark.kneeCrease.how': 'The fold behind the knee when it is bent a little.',
 
-  'measuring.picture':
-    'Drawing of a child seen from {view}, with the tape laid for the {measure}. {how}',
+  'measuring.picture': 'Drawing of a child seen from {view}, with the tape laid for the {measure}. {how}',
   'measuring.view.front': 'the front',
   'measuring.view.back': 'the back',
   'measuring.view.side': 'the side',
