@@ -1,3 +1,13 @@
+import type { HelperLink } from '../engine/lay/index.ts';
+
+/** A second thread that helps a search. */
+export interface SearchHelper {
+  readonly link: HelperLink;
+  /** Until a report may have come. */
+  arrived(): Promise<void>;
+  end(): Promise<void>;
+}
+
 /** What a command may touch of the world beside files; tests bring their own. */
 export interface Io {
   /** Results: standard output. */
@@ -11,6 +21,10 @@ export interface Io {
   today(): string;
   /** Set off when the maker breaks off; what is half-written is then taken away. */
   readonly brokenOff: AbortSignal;
+  /** How many threads run at once on this machine. */
+  readonly threads: number;
+  /** Starts the helper of a long search. */
+  startHelper(): SearchHelper;
 }
 
 /** What the program hands back to the shell. */

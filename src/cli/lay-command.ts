@@ -1,8 +1,8 @@
 import { extname } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import { tell } from '../engine/design/index.ts';
-import { formatSellingLength } from '../engine/lay/index.ts';
-import { type LaidCloths, type LayStep, layPack, type Order } from '../engine/order/index.ts';
+import { formatSellingLength, packWithHelp } from '../engine/lay/index.ts';
+import { type LaidCloths, type LayStep, layPack, lengthSoFar, type Order } from '../engine/order/index.ts';
 import { type Page, pageSvg } from '../engine/sheet/index.ts';
 import { say } from '../engine/words/index.ts';
 import { createTextMeasure, type PaperFonts, writePdf } from '../pdf/index.ts';
@@ -40,20 +40,36 @@ export async function layCommand(io: Io, file: string, wish: LayWish): Promise<E
   const child = wish.child === undefined ? null : order.children.findIndex(({ name }) => name === wish.child);
   const progress = createProgress(io, false);
   const tools = { today: io.today(), measure: createTextMeasure(fonts) };
-  const run = layPack(order, tools, child, searchOf(order, wish, io.brokenOff));
+  const helper = isWorthHelp(wish, io.threads) ? io.startHelper() : null;
+  const helped = helper === null ? null : packWithHelp(helper.link);
+  const run = layPack(order, tools, child, searchOf(order, wish, io.brokenOff), helped?.pack);
   let looked = Date.now();
-  for (;;) {
-    const { value, done } = run.next();
-    if (done === true) {
-      progress.end();
-      if (!value.ok) return sayRefusal(io, orderRefusal(value.problems, order.units), wish.json);
-      return tellLaid(io, order, value.laid.cloths, value.laid.pages, wish, fonts);
+  try {
+    for (;;) {
+      const { value, done } = run.next();
+      if (done === true) {
+        progress.end();
+        if (!value.ok) return sayRefusal(io, orderRefusal(value.problems, order.units), wish.json);
+        return await tellLaid(io, order, value.laid.cloths, value.laid.pages, wish, fonts);
+      }
+      if (helped?.waiting() === true) await helper?.arrived();
+      if (Date.now() - looked < LOOK_UP) continue;
+      progress.at(order.cloths.indexOf(value.cloth) + 1, order.cloths.length, stepText(value, order));
+      await setImmediate();
+      looked = Date.now();
     }
-    if (Date.now() - looked < LOOK_UP) continue;
-    progress.at(order.cloths.indexOf(value.cloth) + 1, order.cloths.length, stepText(value, order));
-    await setImmediate();
-    looked = Date.now();
+  } finally {
+    await helper?.end();
   }
+}
+
+/** A shorter search is over before a second thread is of use, seconds and tries. */
+const LONG_SEARCH = { seconds: 5, tries: 500_000 };
+
+/** Counted by tries it is the same search on every machine, so threads do not matter then. */
+function isWorthHelp({ seconds, tries }: LayWish, threads: number): boolean {
+  if (tries !== undefined) return Number(tries) >= LONG_SEARCH.tries;
+  return threads > 1 && Number(seconds ?? SECONDS) > LONG_SEARCH.seconds;
 }
 
 function wishProblem(order: Order, { seconds, tries, seed, child, sheet }: LayWish): Refusal | null {
@@ -85,7 +101,9 @@ function searchOf(order: Order, { seconds, tries, seed }: LayWish, brokenOff: Ab
   };
 }
 
-function stepText({ cloth, length, evaluations }: LayStep, { units }: Order): string {
+function stepText(step: LayStep, { units }: Order): string {
+  const { cloth, evaluations } = step;
+  const length = lengthSoFar(step);
   return length === null
     ? say('cli.lay.first', { cloth: cloth.name }, units)
     : say('cli.lay.searching', { cloth: cloth.name, length: { mm: length }, tries: evaluations }, units);

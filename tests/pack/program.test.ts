@@ -68,6 +68,15 @@ describe('the built program, from another folder', () => {
     expect(readdirSync(join(folder, 'small'))).toContain('README.txt');
   });
 
+  it('lays with a second thread, and ends', async () => {
+    const order = JSON.parse(smallOrder());
+    order.cloths = order.cloths.slice(0, 1);
+    writeFileSync(join(folder, 'one-cloth.json'), JSON.stringify(order));
+    const { exit, out, err } = await run('lay', 'one-cloth.json', '--tries', '500000', '--json');
+    expect({ exit, err }).toEqual({ exit: 0, err: '' });
+    expect(JSON.parse(out).cloths).toHaveLength(1);
+  });
+
   it('hands its exit codes to the shell', async () => {
     expect(await run('pack', 'nothing.json')).toMatchObject({ exit: 3, out: '' });
     expect((await run('nonsense')).exit).toBe(2);

@@ -37,6 +37,10 @@ export function createShell(): Shell {
       folder,
       today: () => '2027-04-01',
       brokenOff: new AbortController().signal,
+      threads: 1,
+      startHelper: () => {
+        throw new Error('No test of a command starts a thread.');
+      },
       ...io,
     });
     return { exit, out, err };

@@ -94,12 +94,12 @@ export function packWithHelp(link: HelperLink): {
           working = legs.work();
           yield told();
         }
-        // What ends by its count is waited for, so that all comes out the same again; a clock ends the helper too.
-        if (!working && (settings.gone?.() ?? 0) >= 1) {
-          ended = true;
-          link.send({ kind: 'end', job });
-        }
         for (;;) {
+          // What ends by its count is waited for, so that all comes out the same again; a clock ends the helper too.
+          if (!ended && (settings.gone?.() ?? 0) >= 1) {
+            ended = true;
+            link.send({ kind: 'end', job });
+          }
           const report = link.take(job);
           waiting = report === undefined;
           if (report !== undefined) {
