@@ -1,8 +1,14 @@
 import { extname } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
-import { tell } from '../engine/design/index.ts';
 import { formatSellingLength, packWithHelp } from '../engine/lay/index.ts';
-import { type LaidCloths, type LayStep, layPack, lengthSoFar, type Order } from '../engine/order/index.ts';
+import {
+  type LaidCloths,
+  type LayStep,
+  layPack,
+  layRefusalSentence,
+  lengthSoFar,
+  type Order,
+} from '../engine/order/index.ts';
 import { type Page, pageSvg } from '../engine/sheet/index.ts';
 import { say } from '../engine/words/index.ts';
 import { createTextMeasure, type PaperFonts, writePdf } from '../pdf/index.ts';
@@ -128,13 +134,13 @@ async function tellLaid(
       lengths: lengths.map(({ at, lay }) => ({ at, mm: lay.length, density: lay.density })),
       saved: saved === null ? null : Math.round(saved.saved),
     }));
-    const refused = problems.map((problem) => tell(problem, units));
+    const refused = problems.map((problem) => layRefusalSentence(problem, units));
     const all = { ok: refused.length === 0, stopped: io.brokenOff.aborted, cloths, problems: refused, files };
     io.out(`${JSON.stringify(all, null, 2)}\n`);
   } else {
     if (io.brokenOff.aborted) io.err(`${say('cli.lay.stopped', {}, units)}\n`);
     for (const list of lists) io.out(`${listLines(list, order).join('\n')}\n`);
-    for (const problem of problems) io.err(`${tell(problem, units)}\n`);
+    for (const problem of problems) io.err(`${layRefusalSentence(problem, units)}\n`);
     for (const name of files) io.out(`${say('cli.lay.drawn', { file: name }, units)}\n`);
   }
   return problems.length > 0 ? EXIT.stop : EXIT.fine;

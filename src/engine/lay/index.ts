@@ -7,7 +7,9 @@ export type {
   LayPin,
   StripeMatch,
 } from './cloth-rules.ts';
-export { type ClothAtHand, type LengthsProgress, layOnLengths } from './lay-lengths.ts';
+export { type KeptPlace, keptPlaces, lengthOf, pinsOf, placedAgain } from './kept-lay.ts';
+export { type ClothAtHand, type LengthsProgress, layOnLengths, planOnLength } from './lay-lengths.ts';
+export { layMark } from './lay-mark.ts';
 export { type LayPlan, planLay } from './lay-plan.ts';
 export type { LayRefusal } from './lay-refusal.ts';
 export { clothRefusals } from './lay-refusals.ts';
@@ -19,8 +21,9 @@ export {
   type LegRequest,
   packWithHelp,
 } from './pack/index.ts';
+export { type PlacedFault, placedFaults, type StretchJudge, stretchJudge } from './placed-faults.ts';
 export { type LaidOnCloth, type LaidStretch, type Lay, readLay } from './read-lay.ts';
-export { type LayRunSettings, type Packer, type PlacedStretch, runLay } from './run-lay.ts';
+export { type LayRunSettings, type Packer, type PlacedItem, type PlacedStretch, runLay } from './run-lay.ts';
 export { type SavedCloth, savedAgainstTable, savedCloth } from './saved-cloth.ts';
 export { formatSellingLength, roundUpToUnit, SELLING_UNITS, type SellingUnit } from './selling-unit.ts';
 export { sideBySide } from './side-by-side.ts';

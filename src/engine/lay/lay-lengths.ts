@@ -1,6 +1,6 @@
 import { outlineArea, type Point } from '../geometry/index.ts';
-import type { Flaw, LayCloth, LayPiece } from './cloth-rules.ts';
-import { type LayPlan, planLay } from './lay-plan.ts';
+import type { Flaw, LayCloth, LayPiece, LayPin } from './cloth-rules.ts';
+import { type LayPlan, type LayPlanResult, planLay } from './lay-plan.ts';
 import { type LayRefusal, refusal } from './lay-refusal.ts';
 import { startPacking } from './pack/index.ts';
 import { polygonArea } from './polygons.ts';
@@ -147,8 +147,22 @@ function wantedArea({ cut, copies }: LayPiece): number {
 
 /** The same list with nothing of the other pieces, so that places in it stay what they are. */
 function only(pieces: readonly LayPiece[], chosen: readonly Unit[]): readonly LayPiece[] {
-  const wanted = new Set(chosen.flatMap((unit) => unit.pieces));
-  return pieces.map((piece, i) => (wanted.has(i) ? piece : { ...piece, copies: 0 }));
+  return justThese(pieces, new Set(chosen.flatMap((unit) => unit.pieces)));
+}
+
+const justThese = (pieces: readonly LayPiece[], wanted: ReadonlySet<number>): readonly LayPiece[] =>
+  pieces.map((piece, i) => (wanted.has(i) ? piece : { ...piece, copies: 0 }));
+
+/** Plans what is to lie on one length at hand, or on cloth to be bought (null); `wanted`: places in the list of pieces. */
+export function planOnLength(
+  pieces: readonly LayPiece[],
+  wanted: ReadonlySet<number>,
+  cloth: LayCloth,
+  hand: ClothAtHand | null,
+  pins: readonly LayPin[] = [],
+): LayPlanResult {
+  const on = hand === null ? cloth : clothAtHand(cloth, hand);
+  return planLay(justThese(pieces, wanted), on, pins);
 }
 
 function clothAtHand(cloth: LayCloth, { length, remnant, flaws }: ClothAtHand): LayCloth {

@@ -18,8 +18,9 @@ export { monthsBetween, readDay } from './day.ts';
 export { safeFileName } from './file-names.ts';
 export { type LayStep, lengthSoFar, type PlacedLength } from './find-lay.ts';
 export type { Finding } from './finding.ts';
+export { growthCharts } from './growth-charts.ts';
 export { grownWords } from './growth-findings.ts';
-export { type GrowthReport, growthReport } from './growth-report.ts';
+export { type GrowthReport, growthOf, growthReport } from './growth-report.ts';
 export { type GrowthSection, growthSections } from './growth-words.ts';
 export { LAY_ENGINE, layFile } from './kept-lays.ts';
 export { type KeptOrder, readKeptOrder } from './kept-order.ts';
@@ -27,6 +28,7 @@ export { LARGEST_ORDER } from './largest-order.ts';
 export { boughtByTable } from './lay-by-table.ts';
 export { clothsToBuy, type LaidCloth, type LaidCloths, layChild, layInTurn, layParty } from './lay-cloths.ts';
 export { layPack } from './lay-pack.ts';
+export { layRefusalSentence } from './lay-refusal-words.ts';
 export { libraryPages } from './library-pages.ts';
 export {
   childPack,

@@ -8,10 +8,13 @@ import type { ClothRole } from '../piece/index.ts';
 import type { Paper, PrinterError, Rectangles } from '../sheet/index.ts';
 import type { Ruler, UnitSystem } from '../units/index.ts';
 import type { OrderPath } from './path.ts';
+import type { PayFile } from './pay/pay-form.ts';
 
 /** An order ready to be worked: every length in mm, everything that it leaves out filled in. */
 export interface Order {
   readonly title: string;
+  /** For whom it is made; null where the order does not say. */
+  readonly customer: string | null;
   /** Days are plain calendar days, `2027-06-12`. */
   readonly dueDay: string;
   /** Printed on the pieces; null for the day on which the pack is made. */
@@ -34,6 +37,8 @@ export interface Order {
   readonly rectangles: Rectangles | null;
   /** Lays that are kept, whatever has become of their pieces since; `readLayBack` says whether one still holds. */
   readonly lays: readonly KeptLay[];
+  /** What is agreed, paid and planned, as written; it is read apart and keeps no dress from being drawn. */
+  readonly pay: PayFile;
 }
 
 /** A lay as it is kept with the order. */

@@ -153,6 +153,7 @@ function resolveOrder(file: OrderFile, names: readonly string[]): Extract<ReadOr
   const { papers, printer, problems: paperProblems } = readPaper(file.paper, reader);
   const order: Order = {
     title: file.title.trim().normalize('NFC'),
+    customer: file.customer?.trim().normalize('NFC') || null,
     dueDay: file.dueDay,
     madeOn: file.madeOn ?? null,
     units: file.units,
@@ -166,6 +167,7 @@ function resolveOrder(file: OrderFile, names: readonly string[]): Extract<ReadOr
     papers,
     printer,
     rectangles: file.paper?.rectangles ?? null,
+    pay: file.pay ?? {},
     lays: keptLays(file.lays ?? []),
   };
   problems.push(...reader.problems, ...clothProblems, ...childProblems, ...paperProblems);

@@ -4,43 +4,15 @@ import { MEASURE_IDS } from '../body/index.ts';
 import { CLOTH_KINDS } from '../check/index.ts';
 import { ALLOWANCES } from '../cut/index.ts';
 import type { ClothRole } from '../piece/index.ts';
+import { flag, length, list, name, number, range, scalar, table, tableOf, text } from './form-parts.ts';
 import { VERSION_FIELD } from './migrate.ts';
+import { PAY_FORM } from './pay/pay-form.ts';
 
 /**
  * The form of an order file, newest version. Only the form: lengths are read, and numbers are held against each
  * other and against the child, in `read-order.ts`. The message of a schema is the code of what it wants, see
  * `form-problems.ts`; the message of a table is the list of its fields.
  */
-
-const table = <E extends v.ObjectEntries>(entries: E) =>
-  v.pipe(
-    v.custom<Record<string, unknown>>(
-      (value) => typeof value === 'object' && value !== null && !Array.isArray(value),
-      'table',
-    ),
-    v.strictObject(entries, Object.keys(entries).join(' ')),
-  );
-
-/** A table whose fields are all optional and of one kind. */
-const tableOf = <K extends string, S extends v.GenericSchema>(names: readonly K[], field: S) =>
-  table(
-    Object.fromEntries(names.map((name) => [name, v.optional(field)])) as Record<
-      K,
-      v.OptionalSchema<S, undefined>
-    >,
-  );
-
-const list = <S extends v.GenericSchema>(item: S, most: number) =>
-  v.pipe(v.array(item, 'list'), v.minLength(1, 'not-empty'), v.maxLength(most, 'too-many'));
-
-const name = v.pipe(v.string('text'), v.regex(/\S/u, 'not-blank'));
-const text = v.string('text');
-/** Read later, in the units of the order. */
-const length = v.union([v.string(), v.number()], 'length');
-const number = v.pipe(v.number('number'), v.finite('number'));
-const flag = v.boolean('flag');
-const scalar = v.union([v.string(), v.number(), v.boolean()], 'scalar');
-const range = table({ from: length, to: length });
 
 export const CLOTH_ROLES = [
   'main',
@@ -212,6 +184,8 @@ export const ORDER_SCHEMA = table({
   allowances: v.optional(allowances),
   paper: v.optional(paper),
   lays: v.optional(list(lay, 800)),
+  /** What is agreed, paid and planned; draws nothing. */
+  pay: v.optional(PAY_FORM),
 });
 
 /** An order as it is written, with lengths still as the maker typed them. */
