@@ -161,7 +161,7 @@ export function createWorkbench(today: string): Workbench {
 }
 
 /** The fields of an order that no dress rests on. */
-const NOT_DRAWN: readonly string[] = ['title', 'customer', 'children', 'sizes', 'paper', 'pay'];
+const NOT_DRAWN: readonly string[] = ['title', 'customer', 'children', 'sizes', 'paper', 'lays', 'pay'];
 
 function groundsOf(read: OrderFile, file: OrderFile, index: number, child: OrderChild): Grounds {
   const shared = Object.entries(read)
