@@ -43,7 +43,8 @@ function sectionLines({ heading, rows, sentences }: GrowthSection, i: number): r
 
 /** The same for other programs: mm, kg, months and standard deviations. */
 function growthData({ name }: OrderChild, report: GrowthReport): object {
-  if (report.kind === 'no-days') return { name, told: false, problems: ['growth.report.no-days'] };
+  if (report.kind === 'no-days')
+    return { name, told: false, problems: ['growth.report.no-days'], labels: report.labels };
   if (report.kind === 'refused')
     return { name, told: false, problems: report.problems.map(({ code }) => code) };
   const { grown, warnings, standing, advice, labels, chestEase } = report.told;

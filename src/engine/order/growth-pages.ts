@@ -1,7 +1,7 @@
-import { averageMonthsBetween, growthChart, type MeasuringDay } from '../body/index.ts';
 import { type FlowBlock, flowPages, growthFigure, type Ink, type Page, type Paper } from '../sheet/index.ts';
 import { say } from '../words/index.ts';
-import { CHARTED, type GrowthReport } from './growth-report.ts';
+import { growthCharts } from './growth-charts.ts';
+import type { GrowthReport } from './growth-report.ts';
 import { type GrowthSection, growthSections } from './growth-words.ts';
 import type { OrderChild } from './order.ts';
 
@@ -45,29 +45,12 @@ function sectionBlocks(section: GrowthSection): readonly FlowBlock[] {
 const paragraphs = ({ sentences }: GrowthSection): readonly FlowBlock[] =>
   sentences.map((text) => ({ kind: 'paragraph', text }));
 
-function chartBlocks({ growth }: OrderChild, report: GrowthReport, { units }: Ink): readonly FlowBlock[] {
-  if (report.kind !== 'told' || growth === null) return [];
-  const { grown } = report.told;
-  const { born } = growth.input;
-  const charts = CHARTED.flatMap((measure): FlowBlock[] => {
-    const earlier = growth.earlier.flatMap((one) => {
-      const value = chartedAt(one, measure);
-      const age = averageMonthsBetween(born, one.day);
-      return value === null || age < 0 ? [] : [{ age, value }];
-    });
-    const chart = growthChart(measure, grown, earlier);
-    if (chart === null || chart.child.length === 0) return [];
-    return [growthFigure(chart, units), { kind: 'gap', height: 4 }];
-  });
-  return charts.length === 0
-    ? []
-    : [
-        { kind: 'heading', text: say('growth.chart.heading', {}, units) },
-        { kind: 'paragraph', text: say('growth.chart.about', {}, units) },
-        ...charts,
-      ];
-}
-
-function chartedAt({ measures, weight }: MeasuringDay, measure: (typeof CHARTED)[number]): number | null {
-  return (measure === 'weight' ? weight : measures[measure]) ?? null;
+function chartBlocks(child: OrderChild, report: GrowthReport, { units }: Ink): readonly FlowBlock[] {
+  const charts = growthCharts(child, report);
+  if (charts.length === 0) return [];
+  return [
+    { kind: 'heading', text: say('growth.chart.heading', {}, units) },
+    { kind: 'paragraph', text: say('growth.chart.about', {}, units) },
+    ...charts.flatMap((chart): FlowBlock[] => [growthFigure(chart, units), { kind: 'gap', height: 4 }]),
+  ];
 }

@@ -31,8 +31,8 @@ export interface Standing {
 /** What is known of a child's growth to the due day. */
 export type GrowthReport =
   | { readonly kind: 'told'; readonly told: GrowthTold }
-  /** The birthday or the day of measuring is missing. */
-  | { readonly kind: 'no-days' }
+  /** The birthday or the day of measuring is missing; the nearest sizes are those of the child as measured. */
+  | { readonly kind: 'no-days'; readonly labels: SizeLabels | null }
   | { readonly kind: 'refused'; readonly problems: readonly GrowthProblem[] };
 
 export interface GrowthTold {
@@ -71,7 +71,10 @@ export function growthReport(order: Order, child: OrderChild, today: string): Gr
  */
 export function growthOf(child: OrderChild, dress: ChildDress | null, today: string | null): GrowthReport {
   const { growth } = child;
-  if (growth === null) return { kind: 'no-days' };
+  if (growth === null) {
+    const asMeasured = completeBody(child.body);
+    return { kind: 'no-days', labels: asMeasured.ok ? sizeLabels(asMeasured.body) : null };
+  }
   const now = today === null ? null : readDay(today);
   const input = now === null ? growth.input : { ...growth.input, today: now };
   const result = growBody(input);

@@ -30,7 +30,10 @@ export function growthSections(
   const { name } = child;
   switch (report.kind) {
     case 'no-days':
-      return [sentencesOnly(name, [say('growth.report.no-days', { child: name }, units)])];
+      return [
+        sentencesOnly(name, [say('growth.report.no-days', { child: name }, units)]),
+        sentencesOnly(say('growth.report.size-now', {}, units), labelSentences(report, units)),
+      ].filter(({ sentences }) => sentences.length > 0);
     case 'refused':
       return [sentencesOnly(name, problemSentences(report.problems, name, units))];
     case 'told':
@@ -166,7 +169,7 @@ function sizeMore(
     : [say('growth.advice.one-size-more', { ...values, chest, day: dayText(more.reached) }, units)];
 }
 
-function labelSentences({ labels }: GrowthTold, units: UnitSystem): readonly string[] {
+function labelSentences({ labels }: Pick<GrowthTold, 'labels'>, units: UnitSystem): readonly string[] {
   if (labels === null) return [];
   const named = { size: labels.height / 10, label: { mm: labels.height } };
   const { differences, ageMonths, us } = labels;

@@ -89,10 +89,11 @@ export const growth = {
   'growth.report.kg': '{value} kg',
   'growth.report.advice': 'Advice:',
   'growth.report.size': 'Sizes on the day:',
+  'growth.report.size-now': 'Sizes as measured:',
   'growth.stands.below': 'less than 1',
 
   'growth.advice.as-measured':
-    'The dress is drafted as {child} was measured. Write "growth": "to-the-day" in the order to draft it for the day.',
+    'The dress is drafted as {child} was measured. It can be drafted for the day instead (in an order file: "growth": "to-the-day").',
   'growth.advice.hem':
     'Turn the hem up {hem} deeper than it hangs, so that it can be let down if {child} grows faster than forecast.',
   'growth.advice.hem-as-measured':
