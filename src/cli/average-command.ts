@@ -1,4 +1,11 @@
-import { AGE_MONTHS, MEASURE_IDS, MEASURES, type StartingBody, startingBody } from '../engine/body/index.ts';
+import {
+  AGE_MONTHS,
+  MEASURE_IDS,
+  MEASURES,
+  NINETY_PERCENT,
+  type StartingBody,
+  startingBody,
+} from '../engine/body/index.ts';
 import { parseWeight } from '../engine/order/index.ts';
 import { parseLength, type UnitSystem } from '../engine/units/index.ts';
 import { say } from '../engine/words/index.ts';
@@ -22,7 +29,10 @@ export function averageCommand(io: Io, wish: AverageWish): ExitCode {
   if (!found.ok) return sayRefusal(io, found, wish.json);
   const { body } = found;
   if (wish.json) {
-    const measures = MEASURE_IDS.map((measure) => ({ measure, ...body[measure] }));
+    const measures = MEASURE_IDS.map((measure) => {
+      const value = body[measure];
+      return { measure, ...value, band: NINETY_PERCENT * value.spread };
+    });
     io.out(`${JSON.stringify({ ok: true, measures }, null, 2)}\n`);
     return EXIT.fine;
   }
@@ -32,12 +42,13 @@ export function averageCommand(io: Io, wish: AverageWish): ExitCode {
     const { mm, spread, from } = body[id];
     const values = {
       value: { mm: Math.round(mm) },
-      spread: { mm: Math.round(spread) },
+      spread: { mm: Math.round(NINETY_PERCENT * spread) },
       from: { word: `start.from.${from}` },
     };
     const key = from === 'given' ? 'start.from.given' : 'start.value';
     io.out(`${name(id).padEnd(wide)}  ${say(key, values, units)}\n`);
   }
+  io.out(`${say('start.band', {}, units)}\n`);
   return EXIT.fine;
 }
 

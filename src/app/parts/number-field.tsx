@@ -15,6 +15,8 @@ export function NumberField({
   readonly unit?: string;
   readonly about?: ReactNode;
   readonly problem?: string | null;
+  /** Worth a second look, but no mistake. */
+  readonly doubt?: string | null;
   /** Said when what she typed is no number; the document keeps the last one. */
   readonly notANumber: string;
   readonly onChange: (value: number | undefined) => void;

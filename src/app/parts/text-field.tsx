@@ -12,6 +12,8 @@ export function TextField(props: {
   readonly kind?: 'text' | 'day';
   readonly about?: ReactNode;
   readonly problem?: string | null;
+  /** Worth a second look, but no mistake. */
+  readonly doubt?: string | null;
   /** Said while the field is empty, where a text is needed. */
   readonly needed?: string;
   readonly onChange: (text: string) => void;
@@ -48,7 +50,7 @@ export function TextField(props: {
           autoFocus={props.autoFocus ?? false}
         />
       </span>
-      <FieldFoot about={props.about} wrong={wrong} />
+      <FieldFoot about={props.about} wrong={wrong} doubt={draft === null ? (props.doubt ?? null) : null} />
     </AriaTextField>
   );
 }

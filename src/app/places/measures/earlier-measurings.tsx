@@ -1,12 +1,14 @@
 import type { ReactNode } from 'react';
 import { MEASURE_IDS } from '../../../engine/body/index.ts';
 import type { EarlierFile } from '../../../engine/order/index.ts';
+import { parseLength, type UnitSystem } from '../../../engine/units/index.ts';
 import { say } from '../../../engine/words/index.ts';
 import { dayText } from '../../device/today.ts';
 import { Button } from '../../parts/button.tsx';
 import { shownLength } from '../../parts/shown-length.ts';
 import { toastDone } from '../../parts/toast.tsx';
 import { useChild, useSession, useUnits } from '../../session/use-session.ts';
+import { presentMeasuring } from './edit-measures.ts';
 
 /** The measurings before the present one, kept as they were taken. */
 export function EarlierMeasurings(): ReactNode {
@@ -38,10 +40,10 @@ function OneMeasuring({ old, place }: { readonly old: EarlierFile; readonly plac
       ({ children }) => {
         const draft = children[index];
         if (draft === undefined) return;
-        const { measured, measures = {} } = draft;
-        const now = measured === undefined ? { measures } : { measured, measures };
-        draft.earlier = [now, ...(draft.earlier ?? []).filter((_, i) => i !== place)];
+        draft.earlier = [presentMeasuring(draft), ...(draft.earlier ?? []).filter((_, i) => i !== place)];
         draft.measures = { ...old.measures };
+        if (old.weight === undefined) delete draft.weight;
+        else draft.weight = old.weight;
         if (old.measured === undefined) delete draft.measured;
         else draft.measured = old.measured;
       },
@@ -64,11 +66,8 @@ function OneMeasuring({ old, place }: { readonly old: EarlierFile; readonly plac
               <dt>{say(`measure.${id}`, {}, units)}</dt>
               <dd>
                 {then} {units}
-                {now !== '' && now !== then && (
-                  <span className="quiet">
-                    {' '}
-                    {say('page.measures.since', { now: `${now} ${units}` }, units)}
-                  </span>
+                {now !== '' && (
+                  <span className="quiet"> {changeWords(old.measures[id], file.measures?.[id], units)}</span>
                 )}
               </dd>
             </div>
@@ -78,3 +77,24 @@ function OneMeasuring({ old, place }: { readonly old: EarlierFile; readonly plac
     </section>
   );
 }
+
+/** What a measure is now and by how much it has changed since. */
+function changeWords(
+  then: string | number | undefined,
+  now: string | number | undefined,
+  units: UnitSystem,
+): string {
+  const [before, after] = [then, now].map((text) => parseLength(text ?? '', units));
+  if (before?.ok !== true || after?.ok !== true) return '';
+  const by = after.mm - before.mm;
+  if (Math.abs(by) < LEAST_CHANGE) return say('page.measures.same', {}, units);
+  const change = say(
+    by > 0 ? 'page.measures.more-by' : 'page.measures.less-by',
+    { by: { mm: Math.abs(by) } },
+    units,
+  );
+  return say('page.measures.since', { now: { mm: after.mm }, change }, units);
+}
+
+/** Less than a ruler shows, mm. */
+const LEAST_CHANGE = 0.5;

@@ -1,5 +1,5 @@
 import type { MeasureId } from '../../../engine/body/index.ts';
-import type { ChildFile } from '../../../engine/order/index.ts';
+import type { ChildFile, EarlierFile } from '../../../engine/order/index.ts';
 import { type Saying, say } from '../../../engine/words/index.ts';
 import { dayText, today } from '../../device/today.ts';
 import { toast } from '../../parts/toast.tsx';
@@ -70,12 +70,17 @@ function isOfAnotherDay({ measured, measures }: ChildFile, now: string): boolean
 
 /** Puts the present measures among the earlier ones and begins a new measuring from them. */
 export function beginMeasuring(child: ChildFile, now: string): void {
-  const { measured, measures = {} } = child;
-  const kept = measured === undefined ? { measures } : { measured, measures };
-  child.earlier = [kept, ...(child.earlier ?? [])].slice(0, MOST_MEASURINGS);
-  child.measures = { ...measures };
+  child.earlier = [presentMeasuring(child), ...(child.earlier ?? [])].slice(0, MOST_MEASURINGS);
+  child.measures = { ...child.measures };
   child.measured = now;
 }
+
+/** The present measuring as it is kept among the earlier ones. */
+export const presentMeasuring = ({ measured, measures = {}, weight }: ChildFile): EarlierFile => ({
+  ...(measured === undefined ? {} : { measured }),
+  measures,
+  ...(weight === undefined ? {} : { weight }),
+});
 
 /** As many earlier measurings as an order file takes. */
 const MOST_MEASURINGS = 40;

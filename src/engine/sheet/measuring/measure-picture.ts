@@ -10,6 +10,7 @@ export type PictureLook = ChildPart['kind'] | 'beside' | 'tape' | 'behind';
 
 /** A drawing of a child with the tape, mm on the child; cut off at `window`. */
 export interface MeasurePicture {
+  readonly view: ChildView;
   readonly window: Bounds;
   readonly parts: readonly { readonly look: PictureLook; readonly path: Path }[];
   /** A landmark's place, and where the middle of its letter stands from there, in sizes of the letter. */
@@ -21,6 +22,7 @@ export function measurePicture(id: TakenId): MeasurePicture {
   const { view, window, tape, behind, beside, landmarks } = TAPE_PLACES[id];
   const looking = (look: PictureLook) => (path: Path) => ({ look, path });
   return {
+    view,
     window,
     parts: [
       ...childParts(view),
@@ -36,6 +38,7 @@ export function measurePicture(id: TakenId): MeasurePicture {
 export function landmarkPicture(view: ChildView): MeasurePicture {
   const half = view === 'side' ? 170 : 310;
   return {
+    view,
     window: { minX: -half, minY: -20, maxX: half, maxY: 1180 },
     parts: childParts(view),
     letters: LANDMARK_PLACES[view].map(lettered),

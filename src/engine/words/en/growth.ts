@@ -125,6 +125,7 @@ export const growth = {
   'start.from.build': 'the average of children of this height and weight (US survey, Snyder 1977)',
   'start.from.estimated': 'estimated, there is no open data: please measure it',
   'start.value': '{value}, give or take {spread}; {from}',
+  'start.band': 'Nine children of ten lie within the give or take.',
   'start.too-little': 'Write --age in months or --height, for instance --age 72 or --height "116 cm".',
   'start.not-a-number': '{option}: {found} is not a number above nothing.',
   'start.not-a-length':

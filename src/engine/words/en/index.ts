@@ -14,11 +14,13 @@ import { pageCloth } from './page-cloth.ts';
 import { pageDress } from './page-dress.ts';
 import { pageFit } from './page-fit.ts';
 import { pageGuide } from './page-guide.ts';
+import { pageMeasures } from './page-measures.ts';
 import { pageOrder } from './page-order.ts';
 import { pagePaper } from './page-paper.ts';
 import { pageTable } from './page-table.ts';
 import { paper } from './paper.ts';
 import { paperLay } from './paper-lay.ts';
+import { sew } from './sew.ts';
 import { skirtChecks } from './skirt-checks.ts';
 import { store } from './store.ts';
 import { trimChecks } from './trim-checks.ts';
@@ -37,6 +39,7 @@ export const en = {
   ...pageDress,
   ...pageFit,
   ...pageGuide,
+  ...pageMeasures,
   ...pageOrder,
   ...paper,
   ...paperLay,
@@ -49,4 +52,5 @@ export const en = {
   ...trimChecks,
   ...lay,
   ...growth,
+  ...sew,
 } as const;

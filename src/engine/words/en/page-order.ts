@@ -90,7 +90,6 @@ export const pageOrder = {
   'page.measures.how': 'How',
   'page.measures.how.what': 'How to measure: {measure}',
   'page.measures.measured': 'measured',
-  'page.measures.estimated': 'Not measured. {rule}',
   'page.measures.new': 'Measure anew',
   'page.measures.new.done': 'A new measuring of {child} is begun.',
   'page.measures.begun': 'A new measuring is begun. That of before ({day}) is kept.',
@@ -100,7 +99,7 @@ export const pageOrder = {
   'page.measures.earlier.of': 'Measured {day}',
   'page.measures.earlier.take': 'Go back to these',
   'page.measures.earlier.taken': 'The measures of {day} are in use again.',
-  'page.measures.since': 'now {now}',
+  'page.measures.since': 'now {now}, {change}',
 
   'page.block.of-order': 'For the whole order',
   'page.block.of-child': 'For {child} alone',
