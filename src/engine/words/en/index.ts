@@ -1,3 +1,4 @@
+import { bill } from './bill.ts';
 import { checks } from './checks.ts';
 import { cutting } from './cutting.ts';
 import { draft } from './draft.ts';
@@ -30,6 +31,7 @@ export const en = {
   ...measures,
   ...measuring,
   ...draft,
+  ...bill,
   ...checks,
   ...skirtChecks,
   ...cutting,
