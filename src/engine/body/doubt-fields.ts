@@ -18,6 +18,8 @@ export interface Judged {
   misfit(values: readonly number[]): number;
   /** How many standard deviations a field lies from what the others let expect. */
   away(place: number): number;
+  /** Squared distance of several fields together from what the others let expect of them. */
+  awayTogether(places: readonly number[]): number;
   /** What the others let expect of a field: the middle, and so many standard deviations to both sides. */
   expected(place: number, deviations: number): { readonly least: number; readonly most: number };
 }
@@ -82,6 +84,14 @@ export function judgeFields(input: BodyInput): Judged | null {
       return sum;
     },
     away: (i) => pull(i) / Math.sqrt(own(i)),
+    awayTogether: (places) => {
+      const shared = inverseOf(places.map((i) => places.map((j) => inverse[i]?.[j] ?? 0)));
+      const pulls = places.map(pull);
+      return pulls.reduce(
+        (sum, a, i) => sum + pulls.reduce((line, b, j) => line + a * (shared[i]?.[j] ?? 0) * b, 0),
+        0,
+      );
+    },
     expected: (i, deviations) => {
       const { id, value } = fields[i] ?? { id: 'height', value: 0 };
       const middle = held(id, value) - pull(i) / own(i);

@@ -128,3 +128,26 @@ it('every measure has a name, an instruction and a sensible range', () => {
     expect(MEASURES[id].least).toBeLessThan(MEASURES[id].most);
   }
 });
+
+describe('girths that are those of another child', () => {
+  const girths = { chestGirth: 605, waistGirth: 555, hipGirth: 655, headGirth: 515, upperArmGirth: 185 };
+  const others = [{ name: 'Bea', measured: { ...girths, height: 1280 } }];
+  const about = (measured: BodyInput['measured']) =>
+    doubtMeasures({ measured }, { others }).map(({ code }) => code);
+
+  it('are asked about where the other is of another height, with her name', () => {
+    const [doubt, ...more] = doubtMeasures({ measured: { ...girths, height: 1000 } }, { others });
+    expect(more).toEqual([]);
+    expect(doubt && speak(problemSaying(doubt, 'Ada'), 'cm')).toMatch(
+      /^Ada: 5 girths, the chest girth among them, are those of Bea to the mark/,
+    );
+    expect(doubt?.level).toBe('warn');
+  });
+
+  it('are left alone in two children of one height, and where few agree', () => {
+    expect(about({ ...girths, height: 1275 })).not.toContain('body.girths-of-other');
+    expect(about({ height: 1230, chestGirth: 605, waistGirth: 555, hipGirth: 640 })).not.toContain(
+      'body.girths-of-other',
+    );
+  });
+});

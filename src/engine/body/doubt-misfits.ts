@@ -78,7 +78,7 @@ function aloneFor(judged: Judged, places: readonly number[], slip: Slip | null):
   const [place = 0] = places;
   const id = judged.fields[place]?.id;
   const price = slip?.price ?? UNEXPLAINED[id === 'age' || id === 'height' ? id : 'others'];
-  const gain = judged.away(place) ** 2 - price;
+  const gain = (places.length > 1 ? judged.awayTogether(places) : judged.away(place) ** 2) - price;
   return gain > 0 ? [{ slip, places, gain }] : [];
 }
 
@@ -133,6 +133,9 @@ function problemsOf({ slip, places }: Doubt, judged: Judged): readonly BodyProbl
     measure: first.id,
     values,
   };
+  if (slip?.code === 'body.girths-of-other') {
+    return [{ ...problem, values: { ...values, count: places.length } }];
+  }
   if (second === undefined || second.id === 'age' || second.id === 'weight') return [problem];
   const turned = {
     ...values,

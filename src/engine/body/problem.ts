@@ -26,6 +26,7 @@ export type BodyProblemCode =
   | 'body.all-in-millimetres'
   | 'body.arm-too-short'
   | 'body.other-child'
+  | 'body.girths-of-other'
   | 'body.age-unusual'
   | 'body.weight-not-possible'
   | 'body.weight-in-pounds'

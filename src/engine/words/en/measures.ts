@@ -116,6 +116,8 @@ export const measures = {
     '{child}: the {measure}, {value}, is shorter than any arm that goes with the other measurements; {least} to {most} would be expected. Was it measured to the elbow only? Measure from the bone at the end of the shoulder to the wrist bone.',
   'body.other-child':
     '{child}: the {measure}, {value}, does not fit the other measurements ({least} to {most} would be expected), and it is the one of {whose}. Perhaps it was written twice: measure it again.',
+  'body.girths-of-other':
+    '{child}: {count} girths, the {measure} among them, are those of {whose} to the mark, who is of another height. Perhaps they were written beside the wrong name: measure them again, and keep them if they are right.',
   'body.age-unusual':
     '{child}: these are the measurements of a child of {least} to {most} months, not of {age} months. Check the birthday; keep it if it is right.',
   'body.weight-not-possible':
