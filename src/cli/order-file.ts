@@ -15,7 +15,7 @@ export async function openOrder(
   return read.ok ? read : orderRefusal(read.problems, read.units);
 }
 
-async function openText(path: string, file: string): Promise<string | Refusal> {
+export async function openText(path: string, file: string): Promise<string | Refusal> {
   let bytes: Uint8Array;
   try {
     const { size } = await stat(path);

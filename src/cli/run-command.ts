@@ -1,6 +1,7 @@
 import { Command, CommanderError } from 'commander';
 import { say } from '../engine/words/index.ts';
 import { type AverageWish, averageCommand } from './average-command.ts';
+import { type BillWish, billCommand, workroomCommand } from './bill-command.ts';
 import { checkCommand } from './check-command.ts';
 import { dressesCommand } from './dresses-command.ts';
 import { exampleCommand } from './example-command.ts';
@@ -38,6 +39,7 @@ type Flags = Readonly<
   Partial<Record<'replace' | 'evenSo' | 'progress' | 'all' | 'json' | 'boy' | 'inches', boolean>>
 >;
 type MeasuresGiven = Readonly<Partial<Record<'steps' | 'sheet' | 'child', string>>>;
+type BillGiven = Omit<BillWish, 'json'>;
 type LayGiven = Omit<LayWish, 'json'>;
 type AverageGiven = Pick<AverageWish, 'age' | 'height' | 'weight'>;
 
@@ -93,6 +95,32 @@ What it hands back to the shell: ${say('cli.exits', {}, 'cm')}`,
     .option('--json', JSON_HELP)
     .action(async (file: string, { json = false, ...given }: Flags & LayGiven) =>
       finish(await layCommand(io, file, { ...given, json })),
+    );
+
+  program
+    .command('bill')
+    .description('say what an order takes, costs and when it is worked on, and write quotes, lists and bills')
+    .argument('<order>', 'the order, a .json file')
+    .option('--workroom <file>', 'your prices, rates, hours and what you have, a .json file')
+    .option(
+      '--papers <list>',
+      'shopping, timetable, quote, invoice, receipt, calendar: any of them, by commas',
+    )
+    .option('--into <folder>', 'where to write them (else here)')
+    .option('--number <number>', 'of the invoice or the receipt; one that was never used')
+    .option('--names <names>', 'what a calendar calls the order: title (else), letters, or children')
+    .option('--json', JSON_HELP)
+    .action(async (file: string, { json = false, ...given }: Flags & BillGiven) =>
+      finish(await billCommand(io, file, { ...given, json })),
+    );
+
+  program
+    .command('workroom')
+    .description('write a workroom to begin with: prices, rates, hours of work, what lies in the cupboard')
+    .argument('[file]', 'a new file to write it to (else it is printed here)')
+    .option('--json', JSON_HELP)
+    .action(async (file: string | undefined, { json = false }: Flags) =>
+      finish(await workroomCommand(io, file ?? null, json)),
     );
 
   program

@@ -14,6 +14,7 @@ export { dressNeeds, GOOD_KINDS, type Good, goodKey } from './needs.ts';
 export {
   type Bill,
   type BillWish,
+  type Extra,
   earnedPerHour,
   labourFor,
   type Rates,

@@ -50,6 +50,7 @@ const WANTED: Readonly<Record<string, WordKey>> = {
   list: 'order.wants.list',
   text: 'order.wants.text',
   length: 'order.wants.length',
+  amount: 'order.wants.amount',
   number: 'order.wants.number',
   flag: 'order.wants.flag',
   scalar: 'order.wants.scalar',

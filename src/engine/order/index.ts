@@ -22,7 +22,7 @@ export { growthCharts } from './growth-charts.ts';
 export { grownWords } from './growth-findings.ts';
 export { type GrowthReport, growthOf, growthReport } from './growth-report.ts';
 export { type GrowthSection, growthSections } from './growth-words.ts';
-export { LAY_ENGINE, layFile } from './kept-lays.ts';
+export { keptLays, LAY_ENGINE, layFile } from './kept-lays.ts';
 export { type KeptOrder, readKeptOrder } from './kept-order.ts';
 export { LARGEST_ORDER } from './largest-order.ts';
 export { boughtByTable } from './lay-by-table.ts';
@@ -42,6 +42,46 @@ export { nextWords } from './measuring-pages.ts';
 export { type NeededMeasure, neededMeasures } from './needed-measures.ts';
 export type { KeptLay, KeptLength, Order, OrderChild } from './order.ts';
 export { parseWeight } from './parse-weight.ts';
+export { type CalendarNames, calendarOf } from './pay/calendar-of.ts';
+export { type IssueResult, type IssueWish, issuePaper } from './pay/issue.ts';
+export {
+  type IssuedPaper,
+  PAPER_KINDS,
+  type PaperKind,
+  type PayFile,
+  WORK_KINDS,
+  type WorkKind,
+} from './pay/pay-form.ts';
+export {
+  issuedDocument,
+  type LaidOrder,
+  laidOrder,
+  type PayList,
+  payListDocument,
+  payOfOrder,
+} from './pay/pay-order.ts';
+export {
+  buyText,
+  daysSaying,
+  dayWords,
+  fullWeekSaying,
+  goodsName,
+  hoursOf,
+  priceText,
+  shownDay,
+  stashSaying,
+  stashText,
+} from './pay/pay-words.ts';
+export type { PayWork } from './pay/pay-work.ts';
+export { type ReadWorkroomFile, readWorkroomFile } from './pay/read-workroom-file.ts';
+export { type PayProblem, readWorkroom, USUAL_TIMES, type Workroom } from './pay/workroom.ts';
+export {
+  isWorkroomPart,
+  WEEKDAYS,
+  WORKROOM_PARTS,
+  type WorkroomFile,
+  type WorkroomPart,
+} from './pay/workroom-form.ts';
 export { type OrderProblem, problemSentence } from './problem.ts';
 export { ownerOf } from './read-lay-back.ts';
 export { readOrder, readOrderFile, readOrderValue } from './read-order.ts';

@@ -14,6 +14,8 @@ export type FlowBlock =
   | TableBlock
   /** A drawing as wide as the page, kept in one piece. */
   | { readonly kind: 'figure'; readonly height: number; draw(width: number): readonly Mark[] }
+  /** Lines at the left edge and at the right one, beside one another: who writes, and to whom. */
+  | { readonly kind: 'sides'; readonly left: readonly string[]; readonly right: readonly string[] }
   | { readonly kind: 'gap'; readonly height: number }
   | { readonly kind: 'new-page' };
 
@@ -23,6 +25,8 @@ export interface TableBlock {
   readonly rows: readonly (readonly string[])[];
   /** A box to tick before every row. */
   readonly ticked: boolean;
+  /** Rows from this one on are bold: the sums at the foot. */
+  readonly sumsFrom?: number;
 }
 
 export interface TableColumn {
@@ -120,6 +124,8 @@ function slabsOf(block: FlowBlock, width: number, ink: Ink): readonly Slab[] {
       return tableSlabs(block, width, ink);
     case 'figure':
       return [slab(block.height, block.draw(width))];
+    case 'sides':
+      return [sidesSlab(block, width, ink), slab(BODY, [])];
     case 'gap':
       return [slab(block.height, [])];
     case 'new-page':
@@ -179,12 +185,28 @@ function tableSlabs(table: TableBlock, width: number, ink: Ink): readonly Slab[]
     table.columns.map((column) => column.heading),
     'bold',
   );
-  const body = table.rows.map((texts) => {
-    const drawn = row(texts, 'regular');
+  const body = table.rows.map((texts, i) => {
+    const drawn = row(texts, i >= (table.sumsFrom ?? table.rows.length) ? 'bold' : 'regular');
     const box = table.ticked ? [tickBox({ x: 0.2, y: TICK_FOOT }, TICK)] : [];
     return slab(drawn.height, [...ruled(drawn), ...box]);
   });
   return [{ ...slab(head.height, ruled(head)), holdsNext: true }, ...body, slab(BODY, [])];
+}
+
+function sidesSlab({ left, right }: Extract<FlowBlock, { kind: 'sides' }>, width: number, ink: Ink): Slab {
+  const half = (width - CELL_GAP) / 2;
+  const column = (texts: readonly string[], align: Align): Drawn => {
+    let height = 0;
+    const marks = texts.flatMap((text) => {
+      const lines = wrapText(ink.measure, text, BODY, 'regular', half);
+      const at = { x: align === 'left' ? 0 : width, y: height + BODY * ASCENT };
+      height += lines.length * BODY * LINE_SPACING;
+      return textLines(lines, at, { size: BODY, align });
+    });
+    return { marks, height };
+  };
+  const [one, other] = [column(left, 'left'), column(right, 'right')];
+  return slab(Math.max(one.height, other.height), [...one.marks, ...other.marks]);
 }
 
 /** Foot of a tick box that stands beside the first line of a row, mm from the top of the row. */

@@ -36,6 +36,7 @@ export const order = {
   'order.wants.name': '{found} is not a name. Write one, in quotes.',
   'order.block-fits':
     'The child whom the paper block fits cannot be pictured from these numbers. Give her age in months, or her height or chest, each as measured.',
+  'order.wants.amount': 'an amount of money belongs here, not {found}. Write for instance "12.50".',
   'order.wants.flag': 'true or false belongs here, not {found}. Write it without quotation marks.',
   'order.wants.scalar': 'a length, a number, a word or true or false belongs here, not {found}.',
   'order.wants.not-empty': 'the list is empty. Write one entry at least.',

@@ -1,0 +1,145 @@
+/** English words about money, shopping and days: sentences of the engine and all that stands on the papers. */
+export const bill = {
+  'bill.money.empty': 'no amount is given. Write for instance 12.50.',
+  'bill.money.negative': 'an amount can’t be below zero here.',
+  'bill.money.too-large': 'this is more than any dress costs. Check the digits.',
+  'bill.money.unreadable': '“{found}” can’t be read as an amount. Write for instance 12.50 or 1,250.00.',
+  'bill.money.unreadable-word':
+    '“{found}” can’t be read as an amount. Write digits alone, or with a code of a currency such as EUR.',
+  'bill.money.too-fine': 'the smallest part of {currency} has decimals: {decimals}. Write no more than that.',
+  'bill.money.other-currency':
+    'this is in {found}, but the order is reckoned in {currency}. Nothing is changed over by itself: write the amount in {currency}.',
+
+  'bill.days.event-past':
+    'The day of the event, {event}, has passed. Change it in the order to plan the work.',
+  'bill.days.no-hours':
+    'No working hours are set, so no days can be planned. Say on which days of the week you work, and how long.',
+  'bill.days.too-late':
+    'There is not enough time: it takes {needed} h, there are {there} h until the dresses are handed over, and the work would have had to begin on {begin}. Work longer hours, plan fewer fittings, or ask for help.',
+  'bill.days.tight': 'The last fitting comes less than a week before the day, as there is no more time.',
+  'bill.days.full-week':
+    'Week of {monday}: {titles} together take {needed} h, and you work {there} h in it. Move one of them or work longer.',
+
+  'bill.stash.too-small':
+    'What you have, {length} by {width}, takes no child’s dress: it would have to be {needsLength} by {needsWidth} at least. Smaller pieces may still find a place on it: enter it at the cloth as a length at hand.',
+  'bill.stash.cuts': 'Cut from what you have ({length}): {names}.',
+  'bill.stash.enough': 'You have enough of it.',
+
+  'pay.not-a-currency': '“{found}” is no currency. Write its code of three letters, such as EUR, GBP or NGN.',
+  'pay.two-currencies':
+    'The order is in {order}, your prices are in {workroom}. One order keeps to one currency: prices that name another are left out until you write them in {order}.',
+  'pay.number-out-of-range': '{found} is outside {least} to {most}.',
+  'pay.not-a-day': '“{found}” is not a day. Write year, month and day, for instance 2027-06-12.',
+  'pay.not-a-length': '“{found}” can’t be read as a length. Write for instance 60 cm or 24 in.',
+  'pay.no-rate': 'What does an hour of your work cost? Nothing can be reckoned without it.',
+  'pay.unpriced': 'No price yet for: {goods}. The price of the order leaves them out.',
+  'pay.no-payment': 'No payment is written down yet, so there is nothing to give a receipt for.',
+  'pay.unknown-field': 'there is no field {found} in a workroom. The fields here are: {known}.',
+  'pay.workroom-form': 'this is not what belongs here in a workroom.',
+  'pay.workroom-broken': 'The workroom file can’t be read: {why}',
+
+  'good.cloth': '{name}',
+  'good.thread': 'sewing thread, reel of 100 m',
+  'good.concealed-zip': 'concealed zip, {size}',
+  'good.centred-zip': 'zip, {size}',
+  'good.lapped-zip': 'zip to lap, {size}',
+  'good.zip-apart': 'zip that parts, {size}',
+  'good.hook': 'hook and eye',
+  'good.button': 'button, {size} across',
+  'good.stud': 'press stud (both halves)',
+  'good.cord': 'cord for lacing',
+  'good.elastic': 'elastic',
+  'good.interfacing': 'iron-on interfacing, 90 cm wide',
+
+  'work.measure': 'talking it over and measuring',
+  'work.paper': 'printing, joining and cutting the paper',
+  'work.toile': 'toile',
+  'work.cut': 'cutting',
+  'work.sew': 'sewing',
+  'work.fit': 'fittings',
+  'work.finish': 'pressing, counting pins, packing',
+
+  'day.measure': 'Measure again',
+  'day.buy': 'Buy the cloth, all of one dye lot, and everything else',
+  'day.toile': 'Sew the toile',
+  'day.toile-fitting': 'Fit the toile',
+  'day.cut': 'Cut',
+  'day.sew': 'Sew',
+  'day.middle-fitting': 'Fitting half-way',
+  'day.sew-on': 'Sew on',
+  'day.last-fitting': 'Last fitting: hem, zip, shoes on',
+  'day.finish': 'Hem, press, count pins',
+  'day.deliver': 'Hand over',
+  'day.event': 'The day itself',
+
+  'paper.shopping.name': 'Shopping list',
+  'paper.shopping.about':
+    'For an event on {due}. Buy every cloth in one length from one dye lot, and hold what is left over until the day. Measure the shop’s width before it is cut.',
+  'paper.shopping.spare':
+    'A spare eighth of a yard or 10 cm of each cloth mends a mishap on the last evening; a second visit to the shop may find another dye lot.',
+  'paper.shopping.what': 'What',
+  'paper.shopping.buy': 'Buy',
+  'paper.shopping.have': 'Have',
+  'paper.shopping.price': 'Price',
+  'paper.shopping.cost': 'Cost',
+  'paper.shopping.per.m': '{amount} a metre',
+  'paper.shopping.per.yd': '{amount} a yard',
+  'paper.shopping.per.each': '{amount} each',
+  'paper.shopping.total': 'All that has a price',
+  'paper.shopping.for': 'For whom',
+  'paper.shopping.child': '{child}: {goods}',
+
+  'paper.days.name': 'Days of work',
+  'paper.days.about':
+    'Reckoned back from {due}, by {hours} h a week. What must be done last comes as late as it can.',
+  'paper.days.when': 'When',
+  'paper.days.work': 'Work',
+  'paper.days.hours': 'Hours',
+  'paper.days.hours-of': '{hours} h',
+  'paper.days.from-to': '{from} to {to}',
+  'paper.days.growth':
+    'Children grow: measure again on the day that is set for it, and let the hem wait for the last fitting.',
+  'paper.days.bring': 'Bring to every fitting: the shoes and what she will wear under the dress.',
+  'paper.days.times': 'Hours by child',
+  'paper.days.child': 'Child',
+
+  'paper.quote.name': 'Quote',
+  'paper.invoice.name': 'Invoice',
+  'paper.receipt.name': 'Receipt',
+  'paper.pay.number': 'Number: {number}',
+  'paper.pay.day': 'Date: {day}',
+  'paper.pay.for-day': 'For: {title}, {due}',
+  'paper.pay.to': 'To: {customer}',
+  'paper.pay.tax-number': 'Tax number: {number}',
+  'paper.pay.what': 'What',
+  'paper.pay.amount': 'Amount, {currency}',
+  'paper.pay.net': 'Together',
+  'paper.pay.tax': '{name}, {percent} %',
+  'paper.pay.total': 'To pay',
+  'paper.pay.received': 'Received',
+  'paper.pay.due': 'Still to pay',
+  'paper.pay.deposit':
+    'Deposit before work begins: {amount}. The rest at the last fitting, before the dresses are handed over.',
+  'paper.pay.quote-days': 'This quote holds until {day}.',
+  'paper.pay.pay-days': 'Please pay by {day}.',
+  'paper.pay.changes': 'Changes after the first fitting are reckoned apart.',
+  'paper.pay.paid': 'Nothing is left to pay.',
+  'paper.pay.line.child': 'Dress made to measure for {child}',
+  'paper.pay.line.rush': 'For work in a hurry, {percent} %',
+  'paper.pay.line.agreed': 'As agreed',
+  'paper.pay.line.payment': 'Payment of {day}',
+  'paper.pay.line.payment-how': 'Payment of {day}, {how}',
+  'paper.pay.draft': 'Draft without a number',
+
+  'cli.pay.no-workroom':
+    'Say with --workroom where the file with your prices, rates and hours lies. Begin one with: frockwright workroom my-workroom.json',
+  'cli.pay.number':
+    'An invoice or a receipt needs a number that was never used before. Give one with --number.',
+  'cli.pay.unknown-paper': 'There is no paper “{found}”. The papers are: {known}.',
+  'cli.pay.buy': '{what}: {buy}{cost}',
+  'cli.pay.cost': ', {amount}',
+  'cli.pay.child': '{child}: {amount} ({hours} h)',
+  'cli.pay.total': 'Together {net}; to pay {total}; deposit {deposit}; still to pay {due}.',
+  'cli.pay.earned': 'An hour brought {amount} ({hours} h written down).',
+  'cli.pay.wrote': '“{file}” is written.',
+} as const;
