@@ -1,5 +1,5 @@
 import { extname } from 'node:path';
-import { MEASURES, type NextMeasure, NINETY_PERCENT } from '../engine/body/index.ts';
+import { growthBand, MEASURES, type NextMeasure, NINETY_PERCENT } from '../engine/body/index.ts';
 import {
   grownWords,
   measuringSheet,
@@ -155,19 +155,37 @@ function about(value: NeededMeasure['value'], units: UnitSystem): string {
 }
 
 function measureData(children: readonly ChildMeasures[], isReal: boolean): object {
-  const data = ({ id, use, value }: NeededMeasure): object => ({
+  const data = (child: OrderChild, { id, use, value }: NeededMeasure): object => ({
     measure: id,
     isoTerm: MEASURES[id].isoTerm,
     use,
     how: say(`measure.${id}.how`, {}, 'cm'),
     ...(isReal ? value : {}),
-    ...(isReal && value.from === 'estimated' ? { source: say(value.rule, {}, 'cm') } : {}),
+    ...(isReal && value.from === 'estimated'
+      ? { band: NINETY_PERCENT * value.spread, source: say(value.rule, {}, 'cm') }
+      : {}),
+    ...(isReal ? grownData(child, id) : {}),
   });
   return {
-    children: children.map(({ child: { name }, needed, next, doubts }) => ({
-      name,
-      measures: needed.map(data),
+    children: children.map(({ child, needed, next, doubts }) => ({
+      name: child.name,
+      measures: needed.map((one) => data(child, one)),
       ...(isReal ? { next, doubts: doubts.map((doubt) => speak(doubt, 'cm')) } : {}),
     })),
+  };
+}
+
+/** Of a value that was grown to the day: what was measured, and in which band nine of ten will lie. */
+function grownData(child: OrderChild, id: NeededMeasure['id']): object {
+  const grown = child.growth?.drafted?.grown;
+  const value = grown?.values[id];
+  if (grown === undefined || value === undefined || value.from.kind === 'measured') return {};
+  const { measured, spread } = value;
+  return {
+    from: 'grown',
+    measured,
+    spread,
+    band: growthBand(grown, id),
+    source: grownWords(child, id, 'cm'),
   };
 }

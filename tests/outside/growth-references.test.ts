@@ -59,7 +59,7 @@ describe('data/check_values.csv, each cell within its tolerance (sources in the 
  * 1990;44:45-60): centile = M (1 + L S z)^(1/L), or M exp(S z) where L is 0, with z from a table of the normal curve.
  * Covered: that each table reaches the engine whole, under the right measure, sex, age and unit, and is read by the
  * published formula. Not covered: whether a cell of the file is as WHO, CDC or the study printed it, but for the cells
- * of check_values.csv above; the printed percentile columns are not carried here.
+ * of check_values.csv above; the printed percentile columns are not carried here, see growth-printed.test.ts.
  */
 describe('centiles by the definition, at every age of every table', () => {
   const WHO: Readonly<Record<string, GrowthReferenceId>> = {

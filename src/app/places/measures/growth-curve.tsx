@@ -7,7 +7,7 @@ import { pathData } from '../../parts/path-data.ts';
 import { useUnits } from '../../session/use-session.ts';
 
 /** As wide as it is drawn, mm; the screen makes it larger or smaller. */
-const WIDTH = 112;
+const WIDTH = 90;
 
 /** One growth chart in the colours of the page: the same drawing as on paper. Its words tell all that it shows. */
 export function GrowthCurve({ chart }: { readonly chart: GrowthChart }): ReactNode {
