@@ -61,7 +61,7 @@ export const PLACES: readonly Place[] = [
     path: 'cloth',
     word: 'page.place.cloth',
     panel: lazy(async () => ({ default: (await import('./cloth/cloth-place.tsx')).ClothPlace })),
-    table: 'none',
+    table: lazy(async () => ({ default: (await import('./cloth/cloth-table.tsx')).ClothTable })),
   },
   {
     id: 'paper',

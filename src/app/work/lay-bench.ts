@@ -1,82 +1,112 @@
-import { tell } from '../../engine/design/index.ts';
-import { formatSellingLength } from '../../engine/lay/index.ts';
-import { type LaidCloths, layPack, readOrderValue } from '../../engine/order/index.ts';
-import { createTextMeasure, type PaperFonts } from '../../pdf/index.ts';
-import type { LaidOn, LayAnswer, LayWish, OnLayProgress } from './lay-wish.ts';
+import type { Packer } from '../../engine/lay/index.ts';
+import {
+  boughtByTable,
+  type LaidCloths,
+  layInTurn,
+  layRefusalSentence,
+  lengthSoFar,
+  type Order,
+} from '../../engine/order/index.ts';
+import { type DrawnOrder, drawnOnce, laysShown } from './lay-order.ts';
+import type { LayAnswer, LayGrounds, LayLook, LayWish, LengthFound, OnLayProgress } from './lay-wish.ts';
 
 /** Lays the cloths of orders. Runs in a worker. */
 export interface LayBench {
-  lay(wish: LayWish, onProgress: OnLayProgress): Promise<LayAnswer>;
-  /** Ends the search; `lay` then answers with the best so far. */
+  /** The lays that the order keeps, and short ones where it keeps none. */
+  look(grounds: LayGrounds): Promise<LayLook>;
+  /** A longer search for one of them. Progress comes about ten times a second. */
+  search(wish: LayWish, onProgress: OnLayProgress): Promise<LayAnswer>;
+  /** What the width table would say to buy of a cloth, mm, child by child; null where it says nothing. */
+  byTable(grounds: LayGrounds, cloth: string): Promise<number | null>;
+  /** Ends the search; `search` then answers with the best so far. */
   enough(): void;
 }
 
-/** So long the search goes on before it listens whether it is enough, ms. */
+/** A second search that helps; `waiting`: the first one waits for news of it. */
+export interface Help {
+  readonly pack: Packer;
+  readonly waiting: () => boolean;
+}
+
+/** So long the search goes on before it tells how far it is and listens whether it is enough, ms. */
 const LISTEN = 100;
 /** The clock ends the search, not a count of tries. */
 const ENDLESS = 1e12;
+/** A shorter search is over before a second one could help, s. */
+const HELPED_FROM = 5;
 
-/** `clock` in ms; `pause` lets the worker hear what was said to it. */
+/** `clock` in ms; `pause` lets the worker hear what was said to it; `help`: null where there is none to be had. */
 export function createLayBench(
-  fonts: PaperFonts,
   clock: () => number,
   pause: () => Promise<unknown>,
+  help: () => Help | null,
 ): LayBench {
-  const measure = createTextMeasure(fonts);
+  const drawn = drawnOnce();
   let isEnough = false;
   return {
     enough: () => {
       isEnough = true;
     },
-    lay: async ({ file, today, of, seconds, seed }, onProgress) => {
+    look: async (grounds) => {
+      const read = drawn(grounds);
+      return read.ok ? { ok: true, ...laysShown(read) } : read;
+    },
+    search: async (wish, onProgress) => {
       isEnough = false;
-      const read = readOrderValue(file);
-      if (!read.ok) return { ok: false, problems: read.problems };
-      const { order } = read;
-      const child = of === 'party' ? null : of;
-      const whole = 1000 * seconds;
-      const lays = order.cloths.length * (child === null && !order.layTogether ? order.children.length : 1);
-      const start = clock();
-      const search = () => {
-        const began = clock();
-        return {
-          seed,
-          evaluations: ENDLESS,
-          gone: () => (isEnough ? 1 : (clock() - began) / (whole / lays)),
-        };
-      };
-      const run = layPack(order, { today, measure }, child, search);
+      const read = drawn(wish);
+      if (!read.ok) return { ok: false, refused: [] };
+      const { until } = wish;
+      const began = clock();
+      const isTimed = 'seconds' in until;
+      const gone = (): number => (isEnough ? 1 : isTimed ? (clock() - began) / (1000 * until.seconds) : 0);
+      const helped = isTimed && until.seconds > HELPED_FROM ? help() : null;
+      const evaluations = isTimed ? ENDLESS : until.evaluations;
+      const run = searchOf(read, wish, { seed: wish.seed, evaluations, gone }, helped?.pack);
       let heard = clock();
+      let shortest = Number.POSITIVE_INFINITY;
+      let spent = 0;
       for (;;) {
         const { value, done } = run.next();
-        if (done === true) {
-          if (!value.ok) return value;
-          const { cloths, pages } = value.laid;
-          const refused = cloths.problems.map((problem) => tell(problem, order.units));
-          return { ok: true, cloths: laidOn(cloths, order.children.length > 1), pages, refused };
-        }
-        if (clock() - heard < LISTEN) continue;
-        const gone = Math.min(1, (clock() - start) / whole);
-        onProgress({ cloth: value.cloth.name, length: value.length, gone });
+        if (done === true) return answerOf(value, read.order, spent);
+        spent = value.evaluations;
+        if (clock() - heard < LISTEN && helped?.waiting() !== true) continue;
+        const length = lengthSoFar(value) ?? Number.POSITIVE_INFINITY;
+        const lengths = length < shortest - 1e-9 ? placesOnly(value.lengths ?? []) : null;
+        shortest = Math.min(shortest, length);
+        onProgress({ gone: Math.min(1, Math.max(gone(), spent / evaluations)), evaluations: spent, lengths });
         await pause();
         heard = clock();
       }
     },
+    byTable: async (grounds, name) => {
+      const read = drawn(grounds);
+      if (!read.ok) return null;
+      return boughtByTable(
+        read.order,
+        name,
+        read.children.map(({ pieces }) => pieces),
+      );
+    },
   };
 }
 
-function laidOn({ lists }: LaidCloths, nameChild: boolean): readonly LaidOn[] {
-  return lists.map(({ cloth, pieces, lengths, toBuy, saved }): LaidOn => {
-    const children = new Set(pieces.map(({ label }) => label.child));
-    const length = lengths.reduce((sum, { lay }) => sum + lay.length, 0);
-    const covered = lengths.reduce((sum, { lay }) => sum + lay.density * lay.length, 0);
-    return {
-      cloth: cloth.name,
-      child: nameChild && children.size === 1 ? ([...children][0] ?? null) : null,
-      buy: formatSellingLength(toBuy, cloth.unit),
-      length,
-      percent: Math.round((100 * covered) / length),
-      saves: saved === null || saved.saved <= 0 ? null : formatSellingLength(saved.saved, cloth.unit),
-    };
-  });
+function searchOf(
+  { order, children }: DrawnOrder,
+  { cloth, child }: Pick<LayWish, 'cloth' | 'child'>,
+  settings: { readonly seed: number; readonly evaluations: number; readonly gone: () => number },
+  pack: Packer | undefined,
+) {
+  const pieces = children.flatMap((own) => (child === null || own.name === child ? own.pieces : []));
+  const onlyThere = ({ name }: { readonly name: string }) => (name === cloth ? settings : null);
+  return layInTurn(order, pieces, null, onlyThere, 'go-on', pack);
 }
+
+function answerOf({ lists, problems }: LaidCloths, { units }: Order, evaluations: number): LayAnswer {
+  const [found] = lists;
+  if (found !== undefined) return { ok: true, lengths: placesOnly(found.lengths), evaluations };
+  return { ok: false, refused: problems.map((problem) => layRefusalSentence(problem, units)) };
+}
+
+/** The plan is known on the other side, and large. */
+const placesOnly = (lengths: readonly LengthFound[]): readonly LengthFound[] =>
+  lengths.map(({ at, placed }) => ({ at, placed }));

@@ -1,22 +1,14 @@
 import { expose } from 'comlink';
-import bold from '../../../assets/fonts/NotoSans-Bold.ttf';
-import regular from '../../../assets/fonts/NotoSans-Regular.ttf';
-import { createLayBench, type LayBench } from './lay-bench.ts';
-import { fontsOnce } from './worker-fonts.ts';
+import { createLayBench } from './lay-bench.ts';
+import { openHelp } from './lay-help.ts';
 
 /** The worker that lays cloths. */
 
-let bench: LayBench | null = null;
-const fonts = fontsOnce(regular, bold);
 const pause = (): Promise<void> => new Promise((done) => setTimeout(done, 0));
+const startHelper = (): Worker =>
+  new Worker(new URL('./lay-helper-worker.ts', import.meta.url), { type: 'module' });
 
-const door = {
-  lay: async (...given: Parameters<LayBench['lay']>) => {
-    bench ??= createLayBench(await fonts(), () => performance.now(), pause);
-    return bench.lay(...given);
-  },
-  enough: async () => bench?.enough(),
-};
+const door = createLayBench(() => performance.now(), pause, openHelp(startHelper));
 
 export type LayDoor = typeof door;
 

@@ -1,5 +1,5 @@
 import { proxy } from 'comlink';
-import type { LayAnswer, LayWish, OnLayProgress } from './lay-wish.ts';
+import type { LayAnswer, LayGrounds, LayLook, LayWish, OnLayProgress } from './lay-wish.ts';
 import type { LayDoor } from './lay-worker.ts';
 import { openWorkshop, type WorkEnd } from './workshop.ts';
 
@@ -7,12 +7,37 @@ const workshop = openWorkshop<LayDoor>(
   () => new Worker(new URL('./lay-worker.ts', import.meta.url), { type: 'module' }),
 );
 
-/** Searches for short lays in the worker and answers with the best ones, drawn. */
-export const layCloths = (wish: LayWish, onProgress: OnLayProgress): Promise<WorkEnd<LayAnswer>> =>
-  workshop.begin<LayAnswer>((door) => door.lay(wish, proxy(onProgress)));
+/** The lays of an order as they are kept, and short ones where none is. */
+export const lookAtLays = (grounds: LayGrounds): Promise<WorkEnd<LayLook>> =>
+  workshop.begin<LayLook>((door) => door.look(grounds));
+
+/** What the width table would say to buy, mm; null where it says nothing. */
+export const boughtByTable = (grounds: LayGrounds, cloth: string): Promise<WorkEnd<number | null>> =>
+  workshop.begin<number | null>((door) => door.byTable(grounds, cloth));
+
+/** A worker that says nothing for so long has gone, though nobody was told, ms. */
+const SILENT = 45_000;
+
+/** Goes on from a lay and makes it shorter. A worker that falls silent ends it as failed. */
+export async function searchLay(wish: LayWish, onProgress: OnLayProgress): Promise<WorkEnd<LayAnswer>> {
+  let isSilent = false;
+  const giveUp = (): void => {
+    isSilent = true;
+    workshop.stop();
+  };
+  let watch = setTimeout(giveUp, SILENT);
+  const heard: OnLayProgress = (step) => {
+    clearTimeout(watch);
+    watch = setTimeout(giveUp, SILENT);
+    onProgress(step);
+  };
+  const end = await workshop.begin<LayAnswer>((door) => door.search(wish, proxy(heard)));
+  clearTimeout(watch);
+  return isSilent ? { ok: false, code: 'failed', why: '' } : end;
+}
 
 /** Ends the search: the answer is then the best so far. */
 export const enoughLaid = (): Promise<WorkEnd<void>> => workshop.begin<void>((door) => door.enough());
 
-/** Breaks the search off without an answer. */
+/** Breaks everything off without an answer. */
 export const stopLaying = (): void => workshop.stop();

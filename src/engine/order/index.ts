@@ -44,6 +44,7 @@ export type { KeptLay, KeptLength, Order, OrderChild } from './order.ts';
 export { parseWeight } from './parse-weight.ts';
 export { type CalendarNames, calendarOf } from './pay/calendar-of.ts';
 export { type IssueResult, type IssueWish, issuePaper } from './pay/issue.ts';
+export { orderToCopy, type PaperNumber, paperNumbersIn, paperNumberText } from './pay/paper-number.ts';
 export {
   type IssuedPaper,
   PAPER_KINDS,

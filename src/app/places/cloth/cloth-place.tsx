@@ -1,106 +1,115 @@
-import { type ReactNode, useEffect, useState } from 'react';
+import type { ReactNode } from 'react';
 import { say } from '../../../engine/words/index.ts';
-import { today } from '../../device/today.ts';
-import { Button } from '../../parts/button.tsx';
 import { Choice } from '../../parts/choice.tsx';
-import { UnderWay } from '../../parts/under-way.tsx';
-import { fieldSentence, useChild, useOrderFile, useTell, useUnits } from '../../session/use-session.ts';
-import { enoughLaid, layCloths, stopLaying } from '../../work/lay.ts';
-import type { LayAnswer, LayProgress } from '../../work/lay-wish.ts';
-import { LaidCloths } from './laid-cloths.tsx';
+import { Switch } from '../../parts/switch.tsx';
+import {
+  fieldSentence,
+  useChild,
+  useOrderFile,
+  useSession,
+  useTell,
+  useUnits,
+} from '../../session/use-session.ts';
+import { ByHandPart } from './by-hand-part.tsx';
+import { changeDesk, useDesk } from './desk.ts';
+import { LayState } from './lay-state.tsx';
+import { OffcutsPart } from './offcuts-part.tsx';
+import { keyOf } from './seen-lay.ts';
+import { useLayLook, useOf, useSeen } from './use-lay-look.ts';
+import { LengthToBuy, WhatToBuy } from './what-to-buy.tsx';
 import '../../look/paper.css';
+import '../../look/cloth.css';
 
-const TIMES = ['10', '60', '300'] as const;
-type Whom = 'child' | 'party';
-
-/** How the pieces lie on the cloth: she says how long to search, sees what to buy, and the lay drawn to scale. */
+/** How the pieces lie on the cloth: what to buy of each, a shorter lay to look for, pieces to be put elsewhere by hand. */
 export function ClothPlace(): ReactNode {
+  useLayLook();
   const units = useUnits();
-  const tell = useTell();
-  const file = useOrderFile((order) => order);
-  const { index, work } = useChild();
-  const [whom, setWhom] = useState<Whom>(file.children.length > 1 ? 'party' : 'child');
-  const [time, setTime] = useState<(typeof TIMES)[number]>('10');
-  const [step, setStep] = useState<LayProgress | 'begun' | null>(null);
-  const [answer, setAnswer] = useState<LayAnswer | null>(null);
-  const [laidFrom, setLaidFrom] = useState(file);
-  const [failed, setFailed] = useState<string | null>(null);
-  useEffect(() => stopLaying, []);
-
-  const lay = async (): Promise<void> => {
-    setStep('begun');
-    setFailed(null);
-    const of = whom === 'party' ? whom : index;
-    const wish = { file, today: today(), of, seconds: Number(time), seed: 1 };
-    const ended = await layCloths(wish, setStep);
-    setStep(null);
-    if (ended.ok) {
-      setAnswer(ended.value);
-      setLaidFrom(file);
-    }
-    if (!ended.ok && ended.code === 'failed') setFailed(ended.why);
-  };
-
+  const seen = useSeen();
   return (
     <div className="stack">
       <h2>{say('page.cloth.title', {}, units)}</h2>
-      <section className="part">
-        {file.children.length > 1 && (
-          <Choice
-            label={say('page.cloth.for', {}, units)}
-            value={whom}
-            options={[
-              { id: 'party', text: say('page.cloth.for.party', {}, units) },
-              { id: 'child', text: work.name },
-            ]}
-            onChange={setWhom}
-          />
-        )}
-        <Choice
-          label={say('page.cloth.time', {}, units)}
-          value={time}
-          options={TIMES.map((id) => ({ id, text: say(`page.cloth.time.${id}`, {}, units) }))}
-          onChange={setTime}
-        />
-        {step === null ? (
-          <Button look="main" onPress={() => void lay()}>
-            {say('page.cloth.lay', {}, units)}
-          </Button>
-        ) : (
-          <Searching step={step} />
-        )}
-        {failed !== null && (
-          <p role="alert" className="wrong">
-            {say('page.cloth.failed', { why: failed }, units)}
-          </p>
-        )}
-        {answer?.ok === false &&
-          answer.problems.slice(0, 3).map((problem) => (
-            <p key={problem.path} className="wrong">
-              {fieldSentence(problem, tell)}
-            </p>
-          ))}
-      </section>
-      {answer?.ok === true && laidFrom !== file && (
-        <p role="status">{say('page.cloth.changed', {}, units)}</p>
+      <ForWhom />
+      <Refused />
+      {seen !== null && (
+        <>
+          <section className="part">
+            <WhatToBuy shown={seen} />
+            <LengthToBuy key={keyOf(seen)} seen={seen} />
+            <LayState key={`state ${keyOf(seen)}`} seen={seen} />
+          </section>
+          <ByHandPart seen={seen} />
+          <OffcutsPart key={`offcuts ${keyOf(seen)}`} seen={seen} />
+        </>
       )}
-      {answer?.ok === true && <LaidCloths answer={answer} />}
     </div>
   );
 }
 
-function Searching({ step }: { readonly step: LayProgress | 'begun' }): ReactNode {
+function ForWhom(): ReactNode {
+  const session = useSession();
   const units = useUnits();
-  const words =
-    step === 'begun' || step.length === null
-      ? say('page.cloth.first', {}, units)
-      : say('page.cloth.searching', { cloth: step.cloth, length: { mm: Math.round(step.length) } }, units);
+  const { work } = useChild();
+  const of = useOf();
+  const children = useOrderFile((file) => file.children.length);
+  const together = useOrderFile((file) => file.layTogether !== 'child');
+  const isBusy = useDesk((desk) => desk.search !== null);
+  if (children < 2 || isBusy) return null;
   return (
-    <UnderWay
-      words={words}
-      far={step === 'begun' ? null : { value: step.gone, max: 1 }}
-      stop={say('page.cloth.enough', {}, units)}
-      onStop={() => void enoughLaid()}
-    />
+    <section className="part">
+      <Choice
+        label={say('page.cloth.for', {}, units)}
+        value={of === 'party' ? 'party' : 'child'}
+        options={[
+          { id: 'party', text: say('page.cloth.for.party', {}, units) },
+          { id: 'child', text: work.name },
+        ]}
+        onChange={(forWhom) => changeDesk({ forWhom, picked: null, said: null })}
+      />
+      {of === 'party' && (
+        <Switch
+          label={say('page.cloth.together', {}, units)}
+          value={together}
+          onChange={(isTogether) =>
+            void session.change({ key: 'page.did.lay-together', values: {} }, (file) => {
+              file.layTogether = isTogether ? 'party' : 'child';
+            })
+          }
+        />
+      )}
+    </section>
   );
+}
+
+/** Why something can't be laid, and what is being done meanwhile. */
+function Refused(): ReactNode {
+  const units = useUnits();
+  const tell = useTell();
+  const of = useOf();
+  const look = useDesk((desk) => (desk.of === of ? desk.look : null));
+  const looking = useDesk((desk) => desk.looking);
+  if (look === null || look.ok) {
+    const sentences = look?.refused ?? [];
+    const isEmpty = look?.laid.length === 0 && sentences.length === 0;
+    return (
+      <>
+        {looking && (
+          <p className="quiet" role="status">
+            {say('page.cloth.looking', {}, units)}
+          </p>
+        )}
+        {isEmpty && !looking && <p>{say('page.cloth.nothing', {}, units)}</p>}
+        {sentences.map((sentence) => (
+          <p key={sentence} className="wrong">
+            {sentence}
+          </p>
+        ))}
+      </>
+    );
+  }
+  return look.problems.slice(0, 3).map((problem) => (
+    <p key={problem.path} className="wrong">
+      {problem.child === null ? '' : `${problem.child}: `}
+      {fieldSentence(problem, tell)}
+    </p>
+  ));
 }
