@@ -1,6 +1,6 @@
 import type { MeasureId } from '../../engine/body/index.ts';
 import type { Finding } from '../../engine/order/index.ts';
-import { useSessionState, useTell } from '../session/use-session.ts';
+import { fieldSentence, useSessionState, useTell } from '../session/use-session.ts';
 
 /** What a doubt may be about. */
 export type DoubtedField = MeasureId | 'weight' | 'age';
@@ -20,4 +20,15 @@ function isAbout({ code, say: { values } }: Finding, field: DoubtedField): boole
   }
   const { measure } = values;
   return typeof measure === 'object' && 'word' in measure && measure.word === `measure.${field}`;
+}
+
+/** What is wrong with the age, whether it is written as a birthday or in months. */
+export function useAgeProblem(index: number): string | null {
+  const tell = useTell();
+  const problem = useSessionState(({ work }) =>
+    work.children[index]?.problems.find(
+      ({ path, code }) => path === `children[${index}]` && code.startsWith('body.age-'),
+    ),
+  );
+  return problem === undefined ? null : fieldSentence(problem, tell);
 }

@@ -1,5 +1,13 @@
 import type { BodyInput } from './body.ts';
-import { type FillId, knownOf, statureBy, statureByAge, toModel, unfilledBody } from './fill-model.ts';
+import {
+  ageByStature,
+  type FillId,
+  knownOf,
+  statureBy,
+  statureByAge,
+  toModel,
+  unfilledBody,
+} from './fill-model.ts';
 import { covarianceOf, inverseOf, type Joint, meanOf } from './fill-normal.ts';
 import { MEASURES, type MeasureId } from './measures.ts';
 
@@ -105,7 +113,10 @@ export function judgeFields(input: BodyInput): Judged | null {
 const modelId = (id: FieldId): FillId => (id === 'age' ? 'height' : id);
 const held = (id: FieldId, value: number): number =>
   id === 'age' ? statureByAge(value).mm : toModel(id, Math.max(value, 1e-3));
-const told = (id: FieldId, value: number): number => (id !== 'age' && isLog(id) ? Math.exp(value) : value);
+const told = (id: FieldId, value: number): number => {
+  if (id === 'age') return ageByStature(value);
+  return isLog(id) ? Math.exp(value) : value;
+};
 const isLog = (id: MeasureId | 'weight'): boolean => toModel(id, Math.E) === 1;
 
 /** What nothing else explains: the measurer's error, and of an age how far children of it differ. */

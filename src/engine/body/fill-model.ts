@@ -336,3 +336,6 @@ export function statureByAge(ageMonths: number): { readonly mm: number; readonly
   const mm = readCurve(STATURE_BY_AGE, ageMonths).y;
   return { mm, spread: mm * STATURE_SPREAD_SHARE };
 }
+
+/** The age (months) whose middle child is so tall; the least or most that the averages know beyond them. */
+export const ageByStature = (mm: number): number => readCurveBackwards(STATURE_BY_AGE, mm).x;

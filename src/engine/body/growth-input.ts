@@ -81,6 +81,9 @@ const DOUBTFUL_WEIGHT = 3;
 
 export const KG_PER_POUND = 0.45359237;
 
+/** What asks for nothing, and is of no use beside a refusal. */
+const JUST_TOLD: readonly GrowthProblem['code'][] = ['growth.problem.corrected', 'growth.problem.stands-up'];
+
 /** Judges days, height and weight before anything is grown. */
 export function checkGrowth(input: GrowthInput): CheckedGrowth {
   const { born, measured, event, today, weeksEarly = 0 } = input;
@@ -124,7 +127,9 @@ export function checkGrowth(input: GrowthInput): CheckedGrowth {
   const weight = measured.weight ?? null;
   const heavy = weight === null ? [] : weightProblems(input, read, age, weight);
   problems.push(...heavy);
-  if (problems.some(({ level }) => level === 'stop')) return { ok: false, problems };
+  if (problems.some(({ level }) => level === 'stop')) {
+    return { ok: false, problems: problems.filter(({ code }) => !JUST_TOLD.includes(code)) };
+  }
   return { ok: true, ages, weight: heavy.length > 0 ? null : weight, problems };
 }
 

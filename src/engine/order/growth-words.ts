@@ -66,15 +66,16 @@ function toldSections(child: OrderChild, told: GrowthTold, units: UnitSystem): r
     measured: dayText(measured.day),
     event: dayText(event),
     age: Math.floor(grown.ages.measured),
-    days: daysBetween(measured.day, event),
+    days: Math.abs(daysBetween(measured.day, event)),
   };
+  const isBefore = daysBetween(measured.day, event) < 0;
   const stands = told.standing.map((one) => ({
     name: measureName(one.measure, units),
     text: standingText(one, units),
   }));
   return [
     sentencesOnly(
-      `${name}: ${say('growth.report.ages', values, units)}`,
+      `${name}: ${say(isBefore ? 'growth.report.ages-before' : 'growth.report.ages', values, units)}`,
       problemSentences(warnings, name, units),
     ),
     { heading: say('growth.report.stands', { child: name }, units), rows: stands, sentences: [] },
@@ -96,13 +97,16 @@ function measureName(measure: Standing['measure'], units: UnitSystem): string {
 
 function standingText({ measure, value, reference, z }: Standing, units: UnitSystem): string {
   const whole = Math.floor(centileOf(z));
-  const centile = whole < 1 ? say('growth.stands.below', {}, units) : Math.min(whole, 99);
-  const values = { centile, reference: { word: `growth.reference.${reference}` } };
+  const values = { centile: Math.min(whole, 99), reference: { word: `growth.reference.${reference}` } };
   const shown =
     measure === 'weight'
       ? say('growth.report.kg', { value: oneDecimal(value) }, units)
       : { mm: wholeMm(value) };
-  return say('growth.report.centile', { ...values, value: shown }, units);
+  return say(
+    whole < 1 ? 'growth.report.lowest' : 'growth.report.centile',
+    { ...values, value: shown },
+    units,
+  );
 }
 
 function forecastRows({ grown }: GrowthTold, units: UnitSystem): GrowthSection['rows'] {

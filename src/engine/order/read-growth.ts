@@ -4,6 +4,7 @@ import {
   dayAfter,
   type GrownBody,
   type GrowthInput,
+  type GrowthProblem,
   growBody,
   growthProblemSaying,
   MEASURE_IDS,
@@ -73,7 +74,7 @@ export function readGrowth(
   if (!result.ok) {
     const { child } = at;
     const told = result.problems.map((problem) =>
-      aboutPlace(at, growthProblemSaying(problem, child ?? file.name)),
+      aboutPlace(placeOf(problem, file, at), growthProblemSaying(problem, child ?? file.name)),
     );
     problems.push(...told);
     return { body, growth: null };
@@ -110,4 +111,30 @@ function readWeight(text: string | undefined, at: OrderPlace, problems: OrderPro
   const weight = parseWeight(text);
   if (weight === null) problems.push(fieldProblem(at, 'order.not-a-weight', { found: shown(text) }));
   return weight;
+}
+
+/** The field that a refusal to grow is about. */
+function placeOf({ code }: GrowthProblem, { born }: ChildFile, at: OrderPlace): OrderPlace {
+  const under = (...names: readonly string[]): OrderPlace => ({ ...at, path: [...at.path, ...names] });
+  switch (code) {
+    case 'growth.problem.born-after-measured':
+    case 'growth.problem.born-in-future':
+    case 'growth.problem.too-old':
+      return under(born === undefined ? 'ageMonths' : 'born');
+    case 'growth.problem.height-impossible':
+    case 'growth.problem.height-other-unit':
+    case 'growth.problem.unlikely-height':
+      return under('measures', 'height');
+    case 'growth.problem.weight-impossible':
+    case 'growth.problem.weight-in-pounds':
+    case 'growth.problem.weight-in-kilos':
+      return under('weight');
+    case 'growth.problem.weeks-early':
+      return under('weeksEarly');
+    case 'growth.problem.measured-in-future':
+    case 'growth.problem.event-before-measured':
+      return under('measured');
+    default:
+      return at;
+  }
 }

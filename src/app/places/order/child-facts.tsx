@@ -5,7 +5,7 @@ import { Choice } from '../../parts/choice.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { useOrderFile, useProblemAt, useSession, useUnits } from '../../session/use-session.ts';
-import { useDoubt } from '../use-doubt.ts';
+import { useAgeProblem, useDoubt } from '../use-doubt.ts';
 
 /** Birthday, or age on the day of the event, and whether it is a girl or a boy. */
 export function ChildFacts({ index }: { readonly index: number }): ReactNode {
@@ -16,6 +16,7 @@ export function ChildFacts({ index }: { readonly index: number }): ReactNode {
   const path = `children[${index}]`;
   const bornProblem = useProblemAt(`${path}.born`);
   const ageProblem = useProblemAt(`${path}.ageMonths`);
+  const ageWrong = useAgeProblem(index);
   const doubt = useDoubt(index, 'age');
   if (child === undefined) return null;
   const { name } = child;
@@ -26,7 +27,7 @@ export function ChildFacts({ index }: { readonly index: number }): ReactNode {
         kind="day"
         label={say('page.order.child.born', {}, units)}
         value={child.born}
-        problem={bornProblem}
+        problem={bornProblem ?? ageWrong}
         doubt={child.born === undefined ? null : doubt}
         about={age}
         onDone={session.settle}
@@ -51,7 +52,7 @@ export function ChildFacts({ index }: { readonly index: number }): ReactNode {
           label={say('page.order.child.age', {}, units)}
           value={child.ageMonths}
           unit={say('page.order.child.age.months', {}, units)}
-          problem={ageProblem}
+          problem={ageProblem ?? ageWrong}
           doubt={child.ageMonths === undefined ? null : doubt}
           notANumber={say('page.order.not-a-number', {}, units)}
           onDone={session.settle}

@@ -80,8 +80,11 @@ export const growth = {
   'growth.report.no-days':
     '{child}: growth can be told from the birthday and the day of measuring. Write both, for instance "born": "2021-03-04" and "measured": "2027-01-12".',
   'growth.report.ages': 'measured on {measured} at {age} months; the day is {event}, {days} days later',
+  'growth.report.ages-before':
+    'measured on {measured} at {age} months; the day, {event}, lies {days} days before that',
   'growth.report.stands': 'Where {child} stood on that day, of 100 children of the age:',
   'growth.report.centile': '{value}, more than {centile} of 100; {reference}',
+  'growth.report.lowest': '{value}, less than 99 of 100; {reference}',
   'growth.report.then': 'On the day, as forecast; nine children of ten lie within the give or take:',
   'growth.report.value': '{value}, give or take {band}; {how}',
   'growth.report.value-kg': '{value} kg, give or take {band} kg; {how}',
@@ -90,7 +93,6 @@ export const growth = {
   'growth.report.advice': 'Advice:',
   'growth.report.size': 'Sizes on the day:',
   'growth.report.size-now': 'Sizes as measured:',
-  'growth.stands.below': 'less than 1',
 
   'growth.advice.as-measured':
     'The dress is drafted as {child} was measured. It can be drafted for the day instead (in an order file: "growth": "to-the-day").',
