@@ -22,7 +22,7 @@ const FLATTENED = 0.02;
 const ROUNDED = 0.05;
 /** For the grid of the polygon library, mm. */
 const GRID = 0.001;
-/** Corners stray by no more; the middle of a side may lie a little further out than its ends. */
+/** Corners stray by no more, mm; the middle of a side may lie a little further out than its ends. */
 const SIMPLIFIED = 0.8;
 
 /** Below this nothing can be cut out, mm2. */
@@ -42,9 +42,14 @@ export type FoldLine = 'y=0' | 'x=0';
 
 /**
  * The outline of a piece grown by half the gap, with few corners. At a fold it ends on the fold line. Null where the
- * outline encloses nothing.
+ * outline encloses nothing. `stray`: how far corners may lie outside, mm; less makes more of them.
  */
-export function grownOutline(path: Path, gap: number, fold: FoldLine | null = null): GrownOutline | null {
+export function grownOutline(
+  path: Path,
+  gap: number,
+  fold: FoldLine | null = null,
+  stray: number = SIMPLIFIED,
+): GrownOutline | null {
   const points = pathFlatten(path, FLATTENED);
   if (points.some(({ x, y }) => !Number.isFinite(x) || !Number.isFinite(y))) return null;
   const clean = polygonsUnion([points]);
@@ -56,7 +61,7 @@ export function grownOutline(path: Path, gap: number, fold: FoldLine | null = nu
   const half = fold === null ? grown : (largest(polygonsShared([grown], [beyond(grown, fold)])) ?? grown);
   const simple = simplifyOutward(
     half,
-    SIMPLIFIED,
+    stray,
     fold === null ? undefined : (from, to) => onFold(from) && onFold(to),
   );
   const corners = new Float64Array(simple.flatMap(({ x, y }) => cornerOnFold(x, y, fold)));

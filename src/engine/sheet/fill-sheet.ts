@@ -1,14 +1,8 @@
 import type { Point } from '../geometry/index.ts';
 import type { BlockSize } from './label-place.ts';
+import type { Placement } from './placement.ts';
 import { type Cells, type Raster, rasterOf, rasterTouches } from './raster.ts';
 import { boxAround } from './runs.ts';
-import type { QuarterTurns } from './scene.ts';
-
-/** Where a shape lies on the large sheet: turned about the origin by quarter turns, then shifted. */
-export interface Placement {
-  readonly turns: QuarterTurns;
-  readonly shift: Point;
-}
 
 /** How a sheet is filled. */
 export interface Plan {

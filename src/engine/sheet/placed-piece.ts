@@ -1,9 +1,8 @@
 import type { CutPiece } from '../cut/index.ts';
 import { type Bounds, type Point, pathMap } from '../geometry/index.ts';
-import { fromSheet, onSheet } from './arrange.ts';
-import type { Placement } from './fill-sheet.ts';
 import { homeOf } from './lettering.ts';
 import { drawPiece } from './piece-drawing.ts';
+import { fromSheet, onSheet, type Placement } from './placement.ts';
 import { boxAround } from './runs.ts';
 import { type Ink, turnedFrame } from './scene.ts';
 import { FOOT_HEIGHT } from './tile-captions.ts';

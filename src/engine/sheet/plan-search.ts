@@ -1,4 +1,5 @@
-import type { Placement, Plan } from './fill-sheet.ts';
+import type { Plan } from './fill-sheet.ts';
+import type { Placement } from './placement.ts';
 
 /** An arrangement that was tried, with what it is judged by: less is better in both. */
 export interface Trial {

@@ -21,7 +21,7 @@ export const stepY = (grid: TileGrid): number => grid.height - grid.overlap;
  * How far inside its window a line must stay to count as shown by the neighbour alone, mm: more than the error of
  * the straight runs that stand for the curves.
  */
-const SAFE = 0.2;
+export const SAFE = 0.2;
 
 /**
  * The fewest tiles (nearly: a greedy choice) that show every part of the areas: their outlines and what lies

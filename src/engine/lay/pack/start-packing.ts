@@ -7,7 +7,8 @@ import type { PackItem, PackProblem, PackRefusal, PackSettings, PackStart } from
 const HAIR = 1e-9;
 
 /**
- * Starts a search for a short layout. Outlines are looked through and prepared at once, each of them one time; after that
+ * Starts a search for a short layout. Outlines are looked through and prepared at once, each array one time, also over
+ * several problems, so an array must not change; after that
  * each `next()` does a little work, a few milliseconds as a rule, and gives the best layout so far, so that the caller
  * can show it, pause, or stop by asking no more. Refuses a problem that has no answer, with every reason.
  */
@@ -17,7 +18,7 @@ export function startPacking(problem: PackProblem, settings: PackSettings): Pack
   }
   const shapes = new Map<Float64Array, Shape | OutlineFault>();
   for (const { outline } of problem.items.flatMap(({ variants }) => variants)) {
-    if (!shapes.has(outline)) shapes.set(outline, shapeOrFault(outline));
+    if (!shapes.has(outline)) shapes.set(outline, preparedOnce(outline));
   }
   const refusals = problem.items.flatMap((item, i): readonly PackRefusal[] => {
     if (item.variants.length === 0) return [{ code: 'no-variant', item: i }];
@@ -33,6 +34,17 @@ export function startPacking(problem: PackProblem, settings: PackSettings): Pack
 type OutlineFault = 'bad-outline' | 'crosses-itself';
 
 const isFault = (found: Shape | OutlineFault | undefined): found is OutlineFault => typeof found === 'string';
+
+/** What was made of an outline is kept as long as the outline is: problems of the same pieces follow one another. */
+const prepared = new WeakMap<Float64Array, Shape | OutlineFault>();
+
+function preparedOnce(outline: Float64Array): Shape | OutlineFault {
+  const known = prepared.get(outline);
+  if (known !== undefined) return known;
+  const found = shapeOrFault(outline);
+  prepared.set(outline, found);
+  return found;
+}
 
 function shapeOrFault(outline: Float64Array): Shape | OutlineFault {
   const tidy = tidyOutline(outline);

@@ -24,7 +24,8 @@ export interface PackItem {
 export interface PackVariant {
   /**
    * Closed outline x0, y0, x1, y1, ... without repeated end point, not crossing itself, either way round, in any
-   * position. Variants and items of equal shape should share one array: what is computed of a shape is computed once.
+   * position. Variants and items of equal shape should share one array: what is computed of a shape is computed once, and the
+   * array must not change afterwards.
    */
   readonly outline: Float64Array;
   /** Where the least x of the outline's box may lie; the whole strip where it is left out. Equal ends fix it. */
