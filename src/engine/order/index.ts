@@ -38,6 +38,7 @@ export {
   packInTurn,
   partyPack,
 } from './make-pack.ts';
+export { changeWords } from './measure-change.ts';
 export { nextWords } from './measuring-pages.ts';
 export { type NeededMeasure, neededMeasures } from './needed-measures.ts';
 export type { KeptLay, KeptLength, Order, OrderChild } from './order.ts';
