@@ -15,6 +15,18 @@ let books = 0;
 /** A name that no other test of the file uses. */
 export const bookName = (): string => `book ${++books}`;
 
+/** The settings where nothing was set. */
+export const UNSET = {
+  units: 'in',
+  theme: 'device',
+  maker: {},
+  rates: {},
+  week: {},
+  times: {},
+  prices: [],
+  stash: [],
+};
+
 /** A clock that goes on by a second with every look. */
 export function ticking(from = '2027-04-24T09:30:00.000Z'): () => string {
   let at = Date.parse(from);

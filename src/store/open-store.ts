@@ -3,6 +3,7 @@ import { discardableIn, discardFrom, listBook, rawOrder } from './book.ts';
 import { answer, type Book, type Desk, openBook, write } from './database.ts';
 import { askToKeep, keepingNow } from './keeping.ts';
 import { copyOrder, createOrder, loadOrder, markOrder, saveOrder } from './orders.ts';
+import { takeNumber } from './paper-numbers.ts';
 import { type Plans, planRestore } from './plan-restore.ts';
 import { isId } from './record.ts';
 import { restorePlan } from './restore-backup.ts';
@@ -49,6 +50,7 @@ function storeOn(desk: Desk, tabs: Tabs, name: string): Store {
     claim: (id) => claimOrder(name, id),
     settings: () => answer(async () => ({ ok: true, value: await settingsIn(desk.db) })),
     saveSettings: (change) => writeSettings(desk, change),
+    takeNumber: (kind) => takeNumber(desk, kind),
     makeBackup: () => makeBackup(desk),
     noteBackup: (backup) => noteBackup(desk, backup),
     backupState: () => backupState(desk),

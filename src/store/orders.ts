@@ -1,4 +1,4 @@
-import { LARGEST_ORDER, readKeptOrder } from '../engine/order/index.ts';
+import { LARGEST_ORDER, orderToCopy, readKeptOrder } from '../engine/order/index.ts';
 import { fetchOne } from './book.ts';
 import { answer, type Desk, read, type WriteTx, write } from './database.ts';
 import { historyText, readHistory } from './history.ts';
@@ -102,7 +102,10 @@ export function copyOrder(desk: Desk, id: string): Promise<Answer<StoredOrder>> 
     const copied = await write(desk.db, ['orders', 'histories'], async (tx): Promise<Answer<StoredOrder>> => {
       const kept = readStored(await tx.objectStore('orders').get(id));
       if (!kept.ok) return kept;
-      const [copyId, record] = freshOrder(desk, kept.value.record.file, { kind: 'copy', of: id });
+      const [copyId, record] = freshOrder(desk, orderToCopy(kept.value.record.file), {
+        kind: 'copy',
+        of: id,
+      });
       return { ok: true, value: await put(tx, copyId, record, historyText(NO_HISTORY)) };
     });
     if (copied.ok) desk.announce({ orders: [copied.value.id] });

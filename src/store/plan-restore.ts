@@ -81,6 +81,8 @@ function contentText({ file, archived, deletedAt }: OrderRecord): string {
 }
 
 function differing(theirs: Partial<Settings>, mine: Settings): Partial<Settings> | null {
-  const entries = Object.entries(theirs).filter(([name, value]) => mine[name as keyof Settings] !== value);
+  const entries = Object.entries(theirs).filter(
+    ([name, value]) => JSON.stringify(mine[name as keyof Settings]) !== JSON.stringify(value),
+  );
   return entries.length === 0 ? null : Object.fromEntries(entries);
 }

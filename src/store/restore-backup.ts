@@ -1,5 +1,6 @@
 import type { Desk, WriteTx } from './database.ts';
 import { answer, write } from './database.ts';
+import { countPast } from './paper-numbers.ts';
 import type { Plans } from './plan-restore.ts';
 import { failure } from './problem.ts';
 import { type OrderRecord, readRecord } from './record.ts';
@@ -18,12 +19,16 @@ export function restorePlan(
   return answer(async () => {
     const chosen = chosenIn(plan, new Map(compared.contents.orders), choices);
     const settings = choices.takeSettings ? Object.entries(plan.settings ?? {}) : [];
-    const ids = await write(desk.db, ['orders', 'histories', 'settings'], async (tx) => {
+    const ids = await write(desk.db, ['orders', 'histories', 'settings', 'notes'], async (tx) => {
       const here = await ordersHere(tx, chosen, compared.seen);
       if (here === null) return null;
       const written: string[] = [];
       for (const taken of chosen) written.push(...(await take(tx, desk, taken, here.get(taken.id) ?? null)));
       for (const [name, value] of settings) await tx.objectStore('settings').put(value, name);
+      await countPast(
+        tx,
+        chosen.map(({ theirs }) => theirs),
+      );
       return written;
     });
     if (ids === null) return failure('changed-meanwhile', 'store.backup.changed-meanwhile');

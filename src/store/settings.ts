@@ -1,13 +1,31 @@
 import * as v from 'valibot';
+import { isWorkroomPart, type WorkroomPart } from '../engine/order/index.ts';
 import { answer, type Book, type Desk, read, write } from './database.ts';
 import type { Answer, Settings } from './types.ts';
+
+const workroom = (part: WorkroomPart) => v.custom((value) => isWorkroomPart(part, value));
 
 /** What each setting may be. A new setting is a line here, one among the defaults and one in `Settings`. */
 const FIELDS = {
   units: v.picklist(['in', 'cm']),
   theme: v.picklist(['device', 'light', 'dark']),
+  maker: workroom('maker'),
+  rates: workroom('rates'),
+  week: workroom('week'),
+  times: workroom('times'),
+  prices: workroom('prices'),
+  stash: workroom('stash'),
 };
-const DEFAULTS: Settings = { units: 'in', theme: 'device' };
+const DEFAULTS: Settings = {
+  units: 'in',
+  theme: 'device',
+  maker: {},
+  rates: {},
+  week: {},
+  times: {},
+  prices: [],
+  stash: [],
+};
 const NAMES = Object.keys(DEFAULTS) as (keyof Settings)[];
 
 /** What of it is a setting with a value that it may have; the rest is passed over. */

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { bookName, good, tab, withDatabase } from '../../tests/store.ts';
+import { bookName, good, tab, UNSET, withDatabase } from '../../tests/store.ts';
 
 /**
  * What earlier programs left on devices must open for ever. Each file of the folder is a whole small database of one
@@ -68,5 +68,5 @@ test.each(samples)('%s opens whole, and can be worked on', async (file) => {
   expect(good(await store.list()).map(({ kind }) => kind)).toEqual(
     Object.keys(sample.orders).map(() => 'order'),
   );
-  expect(good(await store.settings())).toEqual({ units: 'in', theme: 'device', ...sample.settings });
+  expect(good(await store.settings())).toEqual({ ...UNSET, ...sample.settings });
 });

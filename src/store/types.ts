@@ -1,4 +1,4 @@
-import type { OrderFile } from '../engine/order/index.ts';
+import type { OrderFile, PaperKind, WorkroomFile } from '../engine/order/index.ts';
 import type { UnitSystem } from '../engine/units/index.ts';
 import type { Saying, WordKey } from '../engine/words/index.ts';
 
@@ -155,7 +155,7 @@ export interface EditClaim {
 }
 
 /** What the maker has set for the whole workroom, with what holds when she has not. */
-export interface Settings {
+export interface Settings extends Required<WorkroomFile> {
   readonly units: UnitSystem;
   /** `device` follows the device's own light or dark. */
   readonly theme: 'device' | 'light' | 'dark';
@@ -299,6 +299,9 @@ export interface Store {
   settings(): Promise<Answer<Settings>>;
   /** Writes what is given, leaves the rest. */
   saveSettings(change: Partial<Settings>): Promise<Answer<Settings>>;
+
+  /** A number for a quote, an invoice or a receipt that was never given before, in any tab, and never will be again. */
+  takeNumber(kind: PaperKind): Promise<Answer<string>>;
 
   makeBackup(): Promise<Answer<BackupFile>>;
   /** Notes that the file has been handed over; reminders count from its `madeAt`. */

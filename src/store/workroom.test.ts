@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { bookName, exampleFile, good, spoken, tab, ticking, withDatabase } from '../../tests/store.ts';
+import { bookName, exampleFile, good, spoken, tab, ticking, UNSET, withDatabase } from '../../tests/store.ts';
 import { en } from '../engine/words/index.ts';
 
 afterEach(() => vi.unstubAllGlobals());
@@ -8,15 +8,19 @@ describe('settings', () => {
   test('hold when nothing was set, and keep what was', async () => {
     const name = bookName();
     const store = await tab({ name });
-    expect(good(await store.settings())).toEqual({ units: 'in', theme: 'device' });
-    expect(good(await store.saveSettings({ units: 'cm' }))).toEqual({ units: 'cm', theme: 'device' });
-    expect(good(await (await tab({ name })).settings())).toEqual({ units: 'cm', theme: 'device' });
+    expect(good(await store.settings())).toEqual({ ...UNSET, units: 'in', theme: 'device' });
+    expect(good(await store.saveSettings({ units: 'cm' }))).toEqual({
+      ...UNSET,
+      units: 'cm',
+      theme: 'device',
+    });
+    expect(good(await (await tab({ name })).settings())).toEqual({ ...UNSET, units: 'cm', theme: 'device' });
   });
   test('changed in two tabs at once are both kept', async () => {
     const name = bookName();
     const [here, there] = [await tab({ name }), await tab({ name })];
     await Promise.all([here.saveSettings({ units: 'cm' }), there.saveSettings({ theme: 'dark' })]);
-    expect(good(await here.settings())).toEqual({ units: 'cm', theme: 'dark' });
+    expect(good(await here.settings())).toEqual({ ...UNSET, units: 'cm', theme: 'dark' });
   });
   test('that cannot be read are as if not set', async () => {
     const name = bookName();

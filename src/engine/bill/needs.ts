@@ -6,6 +6,8 @@ export interface Need {
   readonly good: Good;
   /** Pieces, or mm for what is sold by length. */
   readonly amount: number;
+  /** The longest part that must be cut in one, mm; strips of several dresses may lie side by side. */
+  readonly least?: number;
 }
 
 /** Something a shop sells, told apart by its sort and its size. */
@@ -44,9 +46,11 @@ export function dressNeeds(garment: Garment): readonly Need[] {
     ...interfacingNeeds(garment),
   ];
   const goods = new Map<string, Need>();
-  for (const { good, amount } of needs) {
-    const before = goods.get(goodKey(good))?.amount ?? 0;
-    if (amount > 0) goods.set(goodKey(good), { good, amount: before + amount });
+  for (const need of needs) {
+    if (need.amount <= 0) continue;
+    const { amount = 0, least = 0 } = goods.get(goodKey(need.good)) ?? {};
+    const longest = Math.max(least, need.least ?? 0);
+    goods.set(goodKey(need.good), { good: need.good, amount: amount + need.amount, least: longest });
   }
   return [...goods.values()];
 }
@@ -108,12 +112,12 @@ function closingNeeds({ closing }: Garment): readonly Need[] {
     case 'lapped-zip': {
       const zip = need(closing.toHem === true ? 'zip-apart' : closing.kind, 1, closing.zipLength);
       // A hook and eye above the zip, and a strip of interfacing under each of its edges (common practice, no source).
-      return [zip, need('hook', 1), need('interfacing', stripsOn(closing.openingLength, 2, 25))];
+      return [zip, need('hook', 1), strips(closing.openingLength, 25)];
     }
     case 'buttons':
       return [
         need('button', closing.count, closing.diameter),
-        need('interfacing', stripsOn(closing.openingLength, 2, 2 * closing.stand)),
+        strips(closing.openingLength, 2 * closing.stand),
       ];
     case 'keyhole':
       return [need('button', 1, closing.diameter)];
@@ -147,9 +151,12 @@ const STIFFENED = /(^|-)(collar|cuff|facing|placket|belt|strap|sleeve-band|lacin
 /** Iron-on interfacing lies 90 cm wide (common practice, no source). */
 const INTERFACING_WIDTH = 900;
 
-/** The length that strips take side by side across the interfacing. */
-const stripsOn = (length: number, strips: number, width: number): number =>
-  Math.ceil((strips * width) / INTERFACING_WIDTH) * length;
+/** A strip under each edge of an opening, `width` mm wide: their share of the interfacing's width. */
+const strips = (length: number, width: number): Need => ({
+  good: { kind: 'interfacing', size: 0 },
+  amount: (2 * width * length) / INTERFACING_WIDTH,
+  least: length,
+});
 
 /** One layer of each stiffened part, its boxes set in rows across the interfacing. */
 function interfacingNeeds({ pieces }: Garment): readonly Need[] {

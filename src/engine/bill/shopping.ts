@@ -1,6 +1,6 @@
 import { formatSellingLength, roundUpToUnit, SELLING_UNITS, type SellingUnit } from '../lay/index.ts';
 import { type Money, shareOut, sumOf, timesMoney } from './money.ts';
-import { byLength, type Good, goodKey, type Need } from './needs.ts';
+import { byLength, GOOD_KINDS, type Good, goodKey, type Need } from './needs.ts';
 
 /** Something to buy, for whom, and what it costs. Lengths in mm. */
 export interface ShoppingRow {
@@ -17,6 +17,8 @@ export interface ShoppingRow {
   /** For a metre, a yard or a piece; null while she has not said it. */
   readonly price: Price | null;
   readonly cost: Money | null;
+  /** What each child takes of it, in the order of the children. */
+  readonly each: readonly number[];
   /** Each child's part of the cost, in the order of the children; empty while there is no price. */
   readonly shares: readonly Money[];
   readonly notes: readonly StashNote[];
@@ -81,7 +83,10 @@ export function shoppingList(wish: ShoppingWish): readonly ShoppingRow[] {
   const cloths = wish.cloths.map((cloth) => clothRow(cloth, wish));
   const goods = new Map<string, Good>();
   for (const need of wish.needs.flat()) goods.set(goodKey(need.good), need.good);
-  const rows = [...goods].map(([key, good]) => goodRow(key, good, wish));
+  const inOrder = [...goods].sort(
+    ([, a], [, b]) => GOOD_KINDS.indexOf(a.kind) - GOOD_KINDS.indexOf(b.kind) || a.size - b.size,
+  );
+  const rows = inOrder.map(([key, good]) => goodRow(key, good, wish));
   return [...cloths, ...rows];
 }
 
@@ -153,7 +158,11 @@ function goodRow(key: string, good: Good, { needs, stash, priceOf, unit }: Shopp
     .filter((item) => item.key === key || item.key === good.kind)
     .reduce((sum, { length, count }) => sum + (long ? length : count), 0);
   const fromStash = Math.min(needed, here);
-  const left = needed - fromStash;
+  const least = Math.max(
+    0,
+    ...needs.flat().map((need) => (goodKey(need.good) === key ? (need.least ?? 0) : 0)),
+  );
+  const left = needed === fromStash ? 0 : Math.max(needed - fromStash, least);
   const toBuy = long ? roundUpToUnit(left, unit) : Math.max(0, Math.ceil(left - 1e-9));
   const notes: StashNote[] = toBuy === 0 ? [{ code: 'bill.stash.enough' }] : [];
   const row = { what: good, key, needed, fromStash, toBuy, unit: long ? unit : null, notes };
@@ -161,15 +170,16 @@ function goodRow(key: string, good: Good, { needs, stash, priceOf, unit }: Shopp
 }
 
 function priced(
-  row: Omit<ShoppingRow, 'price' | 'cost' | 'shares'>,
+  row: Omit<ShoppingRow, 'price' | 'cost' | 'shares' | 'each'>,
   found: Price | null,
   weights: readonly number[],
 ): ShoppingRow {
   // A price for a piece says nothing of a length.
   const price = found !== null && (row.unit === null) === (found.per === 'each') ? found : null;
-  if (price === null) return { ...row, price, cost: null, shares: [] };
+  const each = weights;
+  if (price === null) return { ...row, each, price, cost: null, shares: [] };
   const cost = costOf(row.toBuy, row.unit, price);
-  return { ...row, price, cost, shares: shareOut(cost, weights) };
+  return { ...row, each, price, cost, shares: shareOut(cost, weights) };
 }
 
 /** Exact by steps of the shop: three eighths of a yard are 3/8, whatever they are in millimetres. */

@@ -32,7 +32,10 @@ export function issuePaper({ order, work, kind, number, day, payment }: IssueWis
   const common = { kind, number, day, currency };
   if (kind !== 'receipt') {
     const { totals } = bill;
-    const tax = work.tax === null ? {} : { tax: { ...work.tax, amount: plainMoney(totals.tax) } };
+    const tax =
+      work.tax === null
+        ? {}
+        : { net: plainMoney(totals.net), tax: { ...work.tax, amount: plainMoney(totals.tax) } };
     const paper: IssuedPaper = {
       ...common,
       lines: linesOf(bill, order).map(({ about, amount }) => ({ about, amount: plainMoney(amount) })),

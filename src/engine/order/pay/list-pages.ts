@@ -1,5 +1,6 @@
 import { moneyText } from '../../bill/index.ts';
 import { type FlowBlock, flowPages, type Page } from '../../sheet/index.ts';
+import { formatLength } from '../../units/index.ts';
 import { say, speak, type WordKey, type WordValues } from '../../words/index.ts';
 import type { Desk } from '../child-papers.ts';
 import { WORK_KINDS } from './pay-form.ts';
@@ -57,10 +58,26 @@ export function shoppingPages(work: PayWork, { order, day, paper, ink }: Desk): 
       weight: 'bold',
     },
     ...notes.map(paragraph),
+    { kind: 'heading', text: told('paper.shopping.for') },
+    ...work.names.map((child, i) =>
+      paragraph(told('paper.shopping.child', { child, goods: goodsOf(work, i, units) })),
+    ),
     ...(work.unpriced.length === 0 ? [] : [paragraph(unpricedText(work, units))]),
     paragraph(told('paper.shopping.spare')),
   ];
   return flowPages(blocks, { paper, ink, name, footer: `${name} - ${order.title} - ${day}` });
+}
+
+/** What one child takes of everything. */
+function goodsOf({ shopping }: PayWork, child: number, units: 'in' | 'cm'): string {
+  return shopping
+    .filter(({ each }) => (each[child] ?? 0) > 0)
+    .map(({ what, unit, each }) => {
+      const amount = each[child] ?? 0;
+      const shown = unit === null ? String(Math.ceil(10 * amount) / 10) : formatLength(amount, units);
+      return `${goodsName(what, units)} ${shown}`;
+    })
+    .join('; ');
 }
 
 /** What still has no price, as a sentence. */
@@ -114,7 +131,11 @@ export function daysPages(
       kind: 'table',
       columns: [
         { heading: told('paper.days.child'), share: 3, align: 'left' },
-        ...WORK_KINDS.map((kind) => ({ heading: told(`work.${kind}`), share: 2, align: 'right' as const })),
+        ...WORK_KINDS.map((kind) => ({
+          heading: told(`work.${kind}.short`),
+          share: 2,
+          align: 'right' as const,
+        })),
       ],
       rows: work.names.map((child, i) => [
         child,

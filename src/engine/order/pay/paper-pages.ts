@@ -56,22 +56,23 @@ const withCurrency = (amount: string | number, { currency }: IssuedPaper): strin
 
 /** The lines and the sums below them; sums that say nothing new are left out. */
 function linesTable(
-  { kind, lines, tax, total, received, due, currency }: IssuedPaper,
+  { kind, lines, net, tax, total, received, due, currency }: IssuedPaper,
   told: (key: WordKey, values?: WordValues) => string,
 ): FlowBlock {
   const text = (amount: string | number): string => String(amount);
   const rows = lines.map(({ about, amount }) => [about, text(amount)]);
   const sums: (readonly string[])[] = [];
   const isReceipt = kind === 'receipt';
+  if (net !== undefined) sums.push([told('paper.pay.net'), text(net)]);
   if (tax !== undefined) {
     const percent = tax.percent;
     sums.push([told('paper.pay.tax', { name: tax.name, percent }), text(tax.amount)]);
   }
   if (isReceipt) sums.push([told('paper.pay.received'), text(received)]);
   else sums.push([told('paper.pay.total'), text(total)]);
-  if (kind === 'invoice' && received !== '0.00' && received !== '0')
-    sums.push([told('paper.pay.received'), text(received)]);
-  if (kind !== 'quote') sums.push([told('paper.pay.due'), text(due)]);
+  const wasPaid = !/^[0.]*$/.test(text(received));
+  if (kind === 'invoice' && wasPaid) sums.push([told('paper.pay.received'), text(received)]);
+  if (isReceipt || wasPaid) sums.push([told('paper.pay.due'), text(due)]);
   return {
     kind: 'table',
     columns: [

@@ -19,6 +19,7 @@ const paper = table({
   currency: text,
   lines: rows(line, 120),
   tax: v.optional(table({ name: text, percent: number, amount })),
+  net: v.optional(amount),
   total: amount,
   received: amount,
   due: amount,

@@ -59,6 +59,14 @@ export const bill = {
   'work.fit': 'fittings',
   'work.finish': 'pressing, counting pins, packing',
 
+  'work.measure.short': 'measure',
+  'work.paper.short': 'paper',
+  'work.toile.short': 'toile',
+  'work.cut.short': 'cut',
+  'work.sew.short': 'sew',
+  'work.fit.short': 'fit',
+  'work.finish.short': 'finish',
+
   'day.measure': 'Measure again',
   'day.buy': 'Buy the cloth, all of one dye lot, and everything else',
   'day.toile': 'Sew the toile',
