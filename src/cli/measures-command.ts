@@ -1,6 +1,14 @@
 import { extname } from 'node:path';
-import { growthBand, MEASURES, type NextMeasure, NINETY_PERCENT } from '../engine/body/index.ts';
 import {
+  dayText,
+  growthBand,
+  MEASURE_IDS,
+  MEASURES,
+  type NextMeasure,
+  NINETY_PERCENT,
+} from '../engine/body/index.ts';
+import {
+  changeWords,
   grownWords,
   measuringSheet,
   type NeededMeasure,
@@ -145,6 +153,26 @@ function measureLines(
     ]),
     ...(isReal && next !== null ? [`  ${nextWords(next, units)}`] : []),
     ...doubts.map((doubt) => `  ${speak(doubt, units)}`),
+    ...(isReal ? earlierLines(child, units) : []),
+  ];
+}
+
+/** The last measuring before this one, and what has changed since. */
+function earlierLines({ growth }: OrderChild, units: UnitSystem): readonly string[] {
+  const [last] = growth?.earlier ?? [];
+  const now = growth?.input.measured.measures ?? {};
+  if (last === undefined) return [];
+  const rows = MEASURE_IDS.flatMap((id) => {
+    const [then, present] = [last.measures[id], now[id]];
+    if (then === undefined || present === undefined) return [];
+    const change = changeWords(then, present, units);
+    const values = { before: { mm: then }, now: { mm: present }, change };
+    return [{ name: say(`measure.${id}`, {}, units), text: say('measure.since', values, units) }];
+  });
+  const wide = Math.max(0, ...rows.map(({ name }) => name.length));
+  return [
+    `  ${say('cli.measures.before', { day: dayText(last.day) }, units)}`,
+    ...rows.map(({ name, text }) => `    ${name.padEnd(wide)}  ${text}`),
   ];
 }
 

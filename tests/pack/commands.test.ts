@@ -136,6 +136,40 @@ describe('measures', () => {
     expect(of('backWidth')).toMatchObject({ from: 'estimated', rule: 'body.rule.back-width' });
   });
 
+  it('says what has changed since the measuring before, and marks what was grown for other programs', async () => {
+    const shell = createShell();
+    const text = changedExample((order) => {
+      order.children = order.children.slice(1, 2);
+      order.children[0].measured = '2027-03-20';
+      order.children[0].earlier = [{ measured: '2026-09-20', measures: { height: '95 cm' } }];
+      order.growth = 'to-the-day';
+    });
+    const file = shell.put('order.json', text);
+    const { out } = await shell.run('measures', file);
+    expect(out).toMatch(
+      /Measured before, on 2026-09-20:\n +height +37 3\/8 in; now 38 1\/2 in, 1 1\/8 in more\n/,
+    );
+    const [child] = JSON.parse((await shell.run('measures', file, '--json')).out).children;
+    const height = child.measures.find(({ measure }: { measure: string }) => measure === 'height');
+    expect(height).toMatchObject({ from: 'grown', measured: 977.9 });
+    expect(height.mm).toBeGreaterThan(980);
+    expect(height.band).toBeGreaterThan(1);
+  });
+
+  it('draws measuring sheets into a new PDF file only', async () => {
+    const shell = createShell();
+    const file = shell.put('order.json', EXAMPLE_TEXT);
+    const drawn = await shell.run('measures', file, '--sheet', 'sheet.pdf', '--child', 'Amina', '--json');
+    expect(JSON.parse(drawn.out)).toEqual({ ok: true, pages: 3, files: ['sheet.pdf'] });
+    expect(readFileSync(join(shell.folder, 'sheet.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
+    const again = await shell.run('measures', file, '--sheet', 'sheet.pdf', '--child', 'Amina');
+    expect(again).toMatchObject({ exit: 3, err: expect.stringMatching(/is there already/) });
+    const svg = await shell.run('measures', file, '--sheet', 'sheet.svg');
+    expect(svg).toMatchObject({ exit: 2, err: expect.stringMatching(/ends in \.pdf/) });
+    const nobody = await shell.run('measures', file, '--child', 'Ida');
+    expect(nobody).toMatchObject({ exit: 2, err: expect.stringMatching(/There are: Amina, /) });
+  });
+
   it('answers for a design without an order', async () => {
     const shell = createShell();
     const plain = await shell.run('measures', '--steps', 'neckline');

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { MEASURE_IDS } from '../../../engine/body/index.ts';
-import type { EarlierFile } from '../../../engine/order/index.ts';
+import { changeWords, type EarlierFile } from '../../../engine/order/index.ts';
 import { parseLength, type UnitSystem } from '../../../engine/units/index.ts';
 import { say } from '../../../engine/words/index.ts';
 import { dayText } from '../../device/today.ts';
@@ -67,7 +67,7 @@ function OneMeasuring({ old, place }: { readonly old: EarlierFile; readonly plac
               <dd>
                 {then} {units}
                 {now !== '' && (
-                  <span className="quiet"> {changeWords(old.measures[id], file.measures?.[id], units)}</span>
+                  <span className="quiet"> {nowWords(old.measures[id], file.measures?.[id], units)}</span>
                 )}
               </dd>
             </div>
@@ -79,22 +79,13 @@ function OneMeasuring({ old, place }: { readonly old: EarlierFile; readonly plac
 }
 
 /** What a measure is now and by how much it has changed since. */
-function changeWords(
+function nowWords(
   then: string | number | undefined,
   now: string | number | undefined,
   units: UnitSystem,
 ): string {
-  const [before, after] = [then, now].map((text) => parseLength(text ?? '', units));
-  if (before?.ok !== true || after?.ok !== true) return '';
-  const by = after.mm - before.mm;
-  if (Math.abs(by) < LEAST_CHANGE) return say('page.measures.same', {}, units);
-  const change = say(
-    by > 0 ? 'page.measures.more-by' : 'page.measures.less-by',
-    { by: { mm: Math.abs(by) } },
-    units,
-  );
+  const [before, after] = [parseLength(then ?? '', units), parseLength(now ?? '', units)];
+  if (!before.ok || !after.ok) return '';
+  const change = changeWords(before.mm, after.mm, units);
   return say('page.measures.since', { now: { mm: after.mm }, change }, units);
 }
-
-/** Less than a ruler shows, mm. */
-const LEAST_CHANGE = 0.5;

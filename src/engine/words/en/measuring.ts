@@ -30,6 +30,12 @@ export const measuring = {
   'measuring.footer': 'Measuring sheet - {child} - {day}',
   'order.file.measuring': 'measuring sheet: where the tape runs, and blanks to fill in',
 
+  'measure.more-by': '{by} more',
+  'measure.less-by': '{by} less',
+  'measure.same': 'the same',
+  'measure.since': '{before}; now {now}, {change}',
+  'cli.measures.before': 'Measured before, on {day}:',
+
   'landmark.nape': 'bone at the back of the neck',
   'landmark.nape.how': 'Let the child look at the floor: it is the bone that stands out most.',
   'landmark.neckSide': 'side of the neck',

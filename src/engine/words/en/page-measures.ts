@@ -19,9 +19,6 @@ export const pageMeasures = {
     'Where the tape runs for every measure, how to hold a child that wriggles, and blanks in both units.',
   'page.measures.sheet.made': 'The sheet is saved as {file}.',
   'page.measures.sheet.open': 'Open it',
-  'page.measures.more-by': '{by} more',
-  'page.measures.less-by': '{by} less',
-  'page.measures.same': 'the same now',
 
   'page.growth': 'Growth to the day',
   'page.growth.no-days':
