@@ -8,7 +8,7 @@ import { LANDMARKS, type LandmarkId } from './landmarks.ts';
 import { landmarkPicture } from './measure-picture.ts';
 import { pictureMarks } from './picture-marks.ts';
 
-const HEIGHT = 104;
+const HEIGHT = 96;
 /** Breadths of the three drawings, and the room before the words, mm. */
 const VIEWS = [
   ['front', 46],
@@ -53,7 +53,7 @@ function legend(width: number, ink: Ink): readonly Mark[] {
     );
     y += names.length * NAME * LINE_SPACING;
     marks.push(...textLines(hows, { x: LETTER_ROOM, y: y + SMALL * ASCENT }, { size: SMALL }));
-    y += hows.length * SMALL * LINE_SPACING + 1.4;
+    y += hows.length * SMALL * LINE_SPACING + 0.8;
   }
   return marks;
 }

@@ -20,11 +20,11 @@ export interface MeasureCard {
   readonly units: readonly string[];
 }
 
-/** Two cards fit side by side, five rows on a page of A4 or letter paper, mm. */
-const CARD = { height: 48.5, gap: 5, picture: 35 } as const;
+/** Two cards stand side by side, five rows on a page of A4, mm. */
+const CARD = { height: 46.5, gap: 4, picture: 35 } as const;
 const NAME = 4.2;
 const SMALL = 2.75;
-const BLANK = { line: 8.2, label: 8, unit: 5 } as const;
+const BLANK = { line: 7.4, label: 8, unit: 5 } as const;
 const EDGE = 1.5;
 
 /** Cards in two columns, each row kept in one piece. */

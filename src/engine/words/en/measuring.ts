@@ -19,7 +19,7 @@ export const measuring = {
   'measuring.others': 'The others, if the child still stands still',
   'measuring.known': 'Measured on {day}: {cm} or {in}',
   'measuring.known-undated': 'Measured: {cm} or {in}',
-  'measuring.likely': 'Not measured; likely {cm} or {in}, give or take {bandCm} or {bandIn}',
+  'measuring.likely': 'Likely {cm} or {in}, give or take {bandCm} or {bandIn}',
   'measuring.first': '1st',
   'measuring.second': '2nd',
   'measuring.unit.cm': 'cm',
