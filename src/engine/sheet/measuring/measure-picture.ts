@@ -36,7 +36,7 @@ export function measurePicture(id: TakenId): MeasurePicture {
 
 /** The landmarks of one side of the child, all together. */
 export function landmarkPicture(view: ChildView): MeasurePicture {
-  const half = view === 'side' ? 170 : 310;
+  const half = view === 'side' ? 182 : 310;
   return {
     view,
     window: { minX: -half, minY: -20, maxX: half, maxY: 1180 },
