@@ -28,6 +28,7 @@ export {
   startPacking,
 } from './pack/index.ts';
 export { type PlacedFault, placedFaults, type StretchJudge, stretchJudge } from './placed-faults.ts';
+export { type ShapeStore, shapeStore } from './poses.ts';
 export { type LaidOnCloth, type LaidStretch, type Lay, readLay } from './read-lay.ts';
 export { type LayRunSettings, type Packer, type PlacedItem, type PlacedStretch, runLay } from './run-lay.ts';
 export { type SavedCloth, savedAgainstTable, savedCloth } from './saved-cloth.ts';

@@ -4,7 +4,7 @@ import { type LayPlan, type LayPlanResult, planLay } from './lay-plan.ts';
 import { type LayRefusal, refusal } from './lay-refusal.ts';
 import { startPacking } from './pack/index.ts';
 import { polygonArea } from './polygons.ts';
-import { shapeStore } from './poses.ts';
+import { type ShapeStore, shapeStore } from './poses.ts';
 import { type LayRunSettings, type Packer, type PlacedStretch, runLay } from './run-lay.ts';
 
 /** A length of the cloth that is at hand: a leftover of odd outline, or a piece of the whole width. mm. */
@@ -45,9 +45,9 @@ export function* layOnLengths(
   atHand: readonly ClothAtHand[],
   { mayBuy, ...settings }: LengthsSettings,
   pack: Packer = startPacking,
+  store: ShapeStore = shapeStore(),
 ): Generator<LengthsProgress, LengthsProgress, undefined> {
   const lengths: LaidLength[] = [];
-  const store = shapeStore();
   let rest = units(pieces);
   let spent = 0;
   for (const [at, hand] of atHand.entries()) {
@@ -159,10 +159,11 @@ export function planOnLength(
   wanted: ReadonlySet<number>,
   cloth: LayCloth,
   hand: ClothAtHand | null,
-  pins: readonly LayPin[] = [],
+  pins: readonly LayPin[],
+  store: ShapeStore,
 ): LayPlanResult {
   const on = hand === null ? cloth : clothAtHand(cloth, hand);
-  return planLay(justThese(pieces, wanted), on, pins);
+  return planLay(justThese(pieces, wanted), on, pins, store);
 }
 
 function clothAtHand(cloth: LayCloth, { length, remnant, flaws }: ClothAtHand): LayCloth {

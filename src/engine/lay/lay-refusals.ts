@@ -2,15 +2,20 @@ import { outlineArea, pathBounds, pathMap, subtract } from '../geometry/index.ts
 import type { LayCloth, LayPiece } from './cloth-rules.ts';
 import { planLay } from './lay-plan.ts';
 import type { LayRefusal } from './lay-refusal.ts';
+import type { ShapeStore } from './poses.ts';
 import { turnToGrain } from './turns.ts';
 
 /**
  * What stands in the way of laying these pieces, without laying them. Where the box of every piece fits on plain
  * single cloth nothing can; only otherwise all is planned, which takes many times as long.
  */
-export function clothRefusals(pieces: readonly LayPiece[], cloth: LayCloth): readonly LayRefusal[] {
+export function clothRefusals(
+  pieces: readonly LayPiece[],
+  cloth: LayCloth,
+  store: ShapeStore,
+): readonly LayRefusal[] {
   if (isPlain(cloth) && pieces.every((piece) => surelyFits(piece, cloth))) return [];
-  const planned = planLay(pieces, cloth);
+  const planned = planLay(pieces, cloth, [], store);
   return planned.ok ? [] : planned.refusals;
 }
 

@@ -8,6 +8,7 @@ import {
   type PlacedStretch,
   planLay,
   runLay,
+  type ShapeStore,
   sideBySide,
 } from '../lay/index.ts';
 import type { OrderCloth } from './order.ts';
@@ -51,11 +52,12 @@ export function findLay(
   pieces: readonly LayPiece[],
   alone: readonly PlacedLength[] | null,
   search: ClothSettings,
+  store: ShapeStore,
   pack: Packer | undefined,
 ): Generator<LayStep, Found, undefined> {
   return cloth.atHand.length > 0
-    ? onLengths(pieces, cloth, search, pack)
-    : onRoll(pieces, cloth, alone, search, pack);
+    ? onLengths(pieces, cloth, search, store, pack)
+    : onRoll(pieces, cloth, alone, search, store, pack);
 }
 
 function* onRoll(
@@ -63,9 +65,10 @@ function* onRoll(
   cloth: OrderCloth,
   alone: readonly PlacedLength[] | null,
   search: ClothSettings,
+  store: ShapeStore,
   pack: Packer | undefined,
 ): Generator<LayStep, Found, undefined> {
-  const planned = planLay(pieces, cloth);
+  const planned = planLay(pieces, cloth, [], store);
   if (!planned.ok) return planned.refusals;
   const start = alone === null ? null : sideBySide(planned.plan, alone);
   const { plan } = planned;
@@ -76,9 +79,10 @@ function* onLengths(
   pieces: readonly LayPiece[],
   cloth: OrderCloth,
   search: ClothSettings,
+  store: ShapeStore,
   pack: Packer | undefined,
 ): Generator<LayStep, Found, undefined> {
-  const run = layOnLengths(pieces, cloth, cloth.atHand, { ...search, mayBuy: true }, pack);
+  const run = layOnLengths(pieces, cloth, cloth.atHand, { ...search, mayBuy: true }, pack, store);
   for (;;) {
     const { value, done } = run.next();
     if (done === true) return value.lengths === null ? value.refusals : { lengths: value.lengths };

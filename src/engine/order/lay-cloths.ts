@@ -5,8 +5,10 @@ import {
   type LayRefusal,
   type Packer,
   readLay,
+  type ShapeStore,
   type StripeMatch,
   savedCloth,
+  shapeStore,
 } from '../lay/index.ts';
 import type { ClothCutList, LaidOnLength } from '../sheet/index.ts';
 import {
@@ -46,6 +48,20 @@ export const PACK_SEARCH = { seed: 1, child: 1500, party: 4000 } as const;
  * what is pinned stays where it is.
  */
 export type KeptUse = 'print' | 'show' | 'go-on';
+
+/**
+ * The shapes of the pieces of an order, kept as long as the order is: each child alone, all together and what the cloths
+ * refuse are looked at one after another, and growing an outline takes longer than a short search of the lay.
+ */
+const shapes = new WeakMap<Order, ShapeStore>();
+
+function shapesOf(order: Order): ShapeStore {
+  const known = shapes.get(order);
+  if (known !== undefined) return known;
+  const made = shapeStore();
+  shapes.set(order, made);
+  return made;
+}
 
 /** Lays the pieces of one child on the cloths of the order, as a pack does. */
 export function layChild(
@@ -89,7 +105,7 @@ function ended<T>(run: Generator<unknown, T, undefined>): T {
 /** What keeps pieces from being laid on their cloths, found without laying them. */
 export function refusedByCloths(order: Order, pieces: readonly CutPiece[]): readonly LayRefusal[] {
   return order.cloths.flatMap((cloth) =>
-    clothRefusals(piecesToLay(cloth, onCloth(order, cloth, pieces)), cloth),
+    clothRefusals(piecesToLay(cloth, onCloth(order, cloth, pieces)), cloth, shapesOf(order)),
   );
 }
 
@@ -148,7 +164,7 @@ export function* layInTurn(
     if (own.length === 0 || settings === null) continue;
     const before = alone?.flatMap(({ lists: all }) => all.filter((list) => list.cloth === cloth)) ?? null;
     const kept = keptLayOf(order, cloth, own);
-    const laid = yield* layCloth(cloth, own, before, kept, settings, use, pack);
+    const laid = yield* layCloth(cloth, own, before, kept, settings, use, shapesOf(order), pack);
     if ('lengths' in laid) lists.push(laid);
     else problems.push(...laid);
   }
@@ -162,10 +178,11 @@ function* layCloth(
   kept: KeptLay | null,
   search: ClothSettings,
   use: KeptUse,
+  store: ShapeStore,
   pack: Packer | undefined,
 ): Generator<LayStep, LaidCloth | readonly LayRefusal[], undefined> {
   const pieces = piecesToLay(cloth, own);
-  const back = kept === null ? null : readLayBack(cloth, pieces, kept.lengths, use === 'go-on');
+  const back = kept === null ? null : readLayBack(cloth, pieces, kept.lengths, use === 'go-on', store);
   if (back !== null && !('lengths' in back)) return back;
   const isTaken = back !== null && (use === 'show' || (use === 'print' && back.state !== 'spoiled'));
   const before = alone?.flatMap(({ lengths }) => lengths) ?? null;
@@ -173,7 +190,7 @@ function* layCloth(
     ? back
     : back !== null && use === 'go-on'
       ? yield* goOn(cloth, back.lengths, search, pack)
-      : yield* findLay(cloth, pieces, before, search, pack);
+      : yield* findLay(cloth, pieces, before, search, store, pack);
   if (!('lengths' in found)) return found;
   const lengths = found.lengths.map(
     ({ at, plan, placed }): FoundLength => ({ at, plan, placed, lay: readLay(plan, placed) }),

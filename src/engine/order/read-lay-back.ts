@@ -9,6 +9,7 @@ import {
   placedAgain,
   placedFaults,
   planOnLength,
+  type ShapeStore,
 } from '../lay/index.ts';
 import type { KeptLay, KeptLength, Order, OrderCloth } from './order.ts';
 
@@ -53,13 +54,14 @@ export function readLayBack(
   pieces: readonly LayPiece[],
   kept: readonly KeptLength[],
   hold: boolean,
+  store: ShapeStore,
 ): LayReadBack | readonly LayRefusal[] {
   const lengths: LengthReadBack[] = [];
   let state: LayReadBack['state'] = 'same';
   for (const { at, mark, places, wanted } of lengthsFor(cloth, pieces, kept)) {
     const hand = at === null ? null : (cloth.atHand[at] ?? null);
     const pins = hold ? pinsOf({ pieces }, places) : [];
-    const planned = planOnLength(pieces, wanted, cloth, hand, pins);
+    const planned = planOnLength(pieces, wanted, cloth, hand, pins, store);
     if (!planned.ok) return planned.refusals;
     const { plan } = planned;
     const { placed, lost } = placedAgain(plan, places);
