@@ -6,7 +6,7 @@ export interface Field {
   readonly variant: Int32Array;
   readonly x: Float64Array;
   readonly y: Float64Array;
-  /** Loss of each pair, item by item: the depth of its overlap times what the shapes count for. */
+  /** Loss of each pair, item by item: the root of the bulk of its overlap times what the shapes count for. */
   readonly loss: Float64Array;
   /** What the pair's loss is multiplied by in the search: grows as long as the pair keeps overlapping. */
   readonly weight: Float64Array;
@@ -21,10 +21,16 @@ export interface Field {
   readonly cost: (item: number, variant: number, x: number, y: number, bound: number) => number;
   /** The same without bound, and fills `pull`. A loop of its own: `cost` is the hottest of all and needs no slope. */
   readonly costAndPull: (item: number, variant: number, x: number, y: number) => number;
-  /** The way downhill of the last `costAndPull`: x, y of the whole; x, y of the step that frees the worst pair. */
+  /**
+   * Ways of the last `costAndPull`: x, y downhill of the whole; x, y of the step that frees the worst pair; x, y of the step
+   * that just frees the two worst pairs, 0, 0 where they push the same way.
+   */
   readonly pull: Float64Array;
   readonly evaluations: () => number;
 }
+
+/** Least turn between two ways out, as a sine, that gives a corner to step to: less would lead far away. */
+const BLUNT = 0.05;
 
 export function fieldOf(board: Board): Field {
   const { count: n, table, shapeOf, w, h, touch, penalty, free } = board;
@@ -38,8 +44,8 @@ export function fieldOf(board: Board): Field {
   const loss = new Float64Array(n * n);
   const weight = new Float64Array(n * n).fill(1);
   const lossOf = new Float64Array(n);
-  const pull = new Float64Array(4);
-  let extent = 0;
+  const pull = new Float64Array(6);
+  let deepest = 0;
   let wayX = 0;
   let wayY = 0;
   let evaluations = 0;
@@ -53,10 +59,13 @@ export function fieldOf(board: Board): Field {
     return start;
   };
 
-  /** Depth of the overlap of shape b, whose place is dx, dy off shape a; `wayX, wayY` is how b gets out. */
-  const depth = (a: number, b: number, dx: number, dy: number): number => {
+  /**
+   * Bulk of the overlap of shape b, whose place is dx, dy off shape a: depth times extent, added up over their convex parts.
+   * `deepest` is the greatest depth, `wayX, wayY` how b gets out of that one.
+   */
+  const bulk = (a: number, b: number, dx: number, dy: number): number => {
     if (a > b) {
-      const back = depth(b, a, -dx, -dy);
+      const back = bulk(b, a, -dx, -dy);
       wayX = -wayX;
       wayY = -wayY;
       return back;
@@ -66,42 +75,41 @@ export function fieldOf(board: Board): Field {
     if (p < 0) p = recordOf(key, a, b);
     const table = numbers;
     let outlines = table[p++] as number;
-    let deepest = touch;
+    let sum = 0;
+    deepest = touch;
     for (; outlines > 0; outlines--) {
-      const sides = table[p + 5] as number;
-      const next = p + RECORD_HEAD + 3 * sides;
-      if ((table[p + 4] as number) <= deepest) break;
-      if (
-        dx > (table[p] as number) &&
-        dy > (table[p + 1] as number) &&
-        dx < (table[p + 2] as number) &&
-        dy < (table[p + 3] as number)
-      ) {
+      const minX = table[p] as number;
+      const minY = table[p + 1] as number;
+      const maxX = table[p + 2] as number;
+      const maxY = table[p + 3] as number;
+      const next = p + RECORD_HEAD + 3 * (table[p + 4] as number);
+      if (dx > minX && dy > minY && dx < maxX && dy < maxY) {
         let least = Number.POSITIVE_INFINITY;
         let at = 0;
         for (let q = p + RECORD_HEAD; q < next; q += 3) {
           const d = (table[q + 2] as number) - (table[q] as number) * dx - (table[q + 1] as number) * dy;
           if (d < least) {
-            if (d <= deepest) {
-              least = 0;
-              break;
-            }
             least = d;
+            if (d <= touch) break;
             at = q;
           }
         }
-        if (least > deepest) {
-          deepest = least;
-          wayX = table[at] as number;
-          wayY = table[at + 1] as number;
-          const ex = Math.min(dx - (table[p] as number), (table[p + 2] as number) - dx);
-          const ey = Math.min(dy - (table[p + 1] as number), (table[p + 3] as number) - dy);
-          extent = (wayY < 0 ? -wayY : wayY) * ex + (wayX < 0 ? -wayX : wayX) * ey;
+        if (least > touch) {
+          const nx = table[at] as number;
+          const ny = table[at + 1] as number;
+          const ex = Math.min(dx - minX, maxX - dx);
+          const ey = Math.min(dy - minY, maxY - dy);
+          sum += least * ((ny < 0 ? -ny : ny) * ex + (nx < 0 ? -nx : nx) * ey);
+          if (least > deepest) {
+            deepest = least;
+            wayX = nx;
+            wayY = ny;
+          }
         }
       }
       p = next;
     }
-    return deepest > touch ? deepest : 0;
+    return sum;
   };
 
   const put = (item: number, g: number, px: number, py: number): void => {
@@ -129,12 +137,10 @@ export function fieldOf(board: Board): Field {
         j !== item
       ) {
         const other = shape[j] as number;
-        const d = depth(other, own, px - (x[j] as number), py - (y[j] as number));
-        if (d > 0) {
+        const size = bulk(other, own, px - (x[j] as number), py - (y[j] as number));
+        if (size > 0) {
           sum +=
-            Math.sqrt(d * extent) *
-            (weight[row + j] as number) *
-            (penalty[own * shapeCount + other] as number);
+            Math.sqrt(size) * (weight[row + j] as number) * (penalty[own * shapeCount + other] as number);
           if (sum >= bound) return sum;
         }
       }
@@ -152,6 +158,13 @@ export function fieldOf(board: Board): Field {
     let gx = 0;
     let gy = 0;
     let worst = 0;
+    let depth1 = 0;
+    let x1 = 0;
+    let y1 = 0;
+    let second = 0;
+    let depth2 = 0;
+    let x2 = 0;
+    let y2 = 0;
     for (let j = 0; j < n; j++) {
       if (
         (x[j] as number) < px1 &&
@@ -161,23 +174,39 @@ export function fieldOf(board: Board): Field {
         j !== item
       ) {
         const other = shape[j] as number;
-        const d = depth(other, own, px - (x[j] as number), py - (y[j] as number));
-        if (d > 0) {
+        const size = bulk(other, own, px - (x[j] as number), py - (y[j] as number));
+        if (size > 0) {
           const rate = (weight[row + j] as number) * (penalty[own * shapeCount + other] as number);
-          const m = Math.sqrt(d * extent) * rate;
+          const m = Math.sqrt(size) * rate;
           sum += m;
-          gx += (m / d) * wayX;
-          gy += (m / d) * wayY;
+          gx += (m / deepest) * wayX;
+          gy += (m / deepest) * wayY;
           if (m > worst) {
+            second = worst;
+            depth2 = depth1;
+            x2 = x1;
+            y2 = y1;
             worst = m;
-            pull[2] = wayX * d;
-            pull[3] = wayY * d;
+            depth1 = deepest;
+            x1 = wayX;
+            y1 = wayY;
+          } else if (m > second) {
+            second = m;
+            depth2 = deepest;
+            x2 = wayX;
+            y2 = wayY;
           }
         }
       }
     }
     pull[0] = gx;
     pull[1] = gy;
+    pull[2] = x1 * depth1;
+    pull[3] = y1 * depth1;
+    const turn = x1 * y2 - y1 * x2;
+    const corner = turn > BLUNT || turn < -BLUNT;
+    pull[4] = corner ? (depth1 * y2 - depth2 * y1) / turn : 0;
+    pull[5] = corner ? (x1 * depth2 - x2 * depth1) / turn : 0;
     return sum;
   };
 
@@ -197,8 +226,8 @@ export function fieldOf(board: Board): Field {
         const other = shape[j] as number;
         const dx = (x[item] as number) - (x[j] as number);
         const dy = (y[item] as number) - (y[j] as number);
-        const d = depth(other, own, dx, dy);
-        value = d === 0 ? 0 : Math.sqrt(d * extent) * (penalty[own * shapeCount + other] as number);
+        const size = bulk(other, own, dx, dy);
+        value = size === 0 ? 0 : Math.sqrt(size) * (penalty[own * shapeCount + other] as number);
       }
       const old = loss[item * n + j] as number;
       if (old !== value) {

@@ -11,13 +11,12 @@ export interface PairTable {
   /** Where the record of the pair of shapes starts in `numbers()`: offsets of the second from the first. */
   readonly recordOf: (first: number, second: number) => number;
   /**
-   * A record: count of outlines; then each as minX, minY, maxX, maxY, most depth, count of half planes and nx, ny, c of
-   * each. Ask again after `recordOf`: it may have grown into another array.
+   * A record: count of outlines; then each as minX, minY, maxX, maxY, count of half planes and nx, ny, c of each. Ask again after `recordOf`: it may have grown into another array.
    */
   readonly numbers: () => Float64Array;
 }
 
-export const RECORD_HEAD = 6;
+export const RECORD_HEAD = 5;
 
 export function pairTable(shapes: readonly Shape[]): PairTable {
   let numbers = new Float64Array(1 << 14);
@@ -27,8 +26,6 @@ export function pairTable(shapes: readonly Shape[]): PairTable {
   const make = (first: Shape, second: Shape): number => {
     const start = used;
     const outlines = first.parts.flatMap((p) => second.parts.map((q) => halfPlanes(p, q)));
-    // The deep ones first: once an overlap is known to be deeper than a later one can be, that one is passed over.
-    outlines.sort((a, b) => b.depth - a.depth);
     const need = 1 + outlines.reduce((sum, { sides }) => sum + RECORD_HEAD + sides.length, 0);
     if (used + need > numbers.length) {
       const larger = new Float64Array(Math.max(2 * numbers.length, used + need));
@@ -36,8 +33,8 @@ export function pairTable(shapes: readonly Shape[]): PairTable {
       numbers = larger;
     }
     numbers[used++] = outlines.length;
-    for (const { box, depth, sides } of outlines) {
-      numbers.set([...box, depth, sides.length / 3], used);
+    for (const { box, sides } of outlines) {
+      numbers.set([...box, sides.length / 3], used);
       used += RECORD_HEAD;
       numbers.set(sides, used);
       used += sides.length;
@@ -60,7 +57,6 @@ export function pairTable(shapes: readonly Shape[]): PairTable {
 
 interface HalfPlanes {
   readonly box: readonly [number, number, number, number];
-  readonly depth: number;
   readonly sides: readonly number[];
 }
 
@@ -94,8 +90,7 @@ function halfPlanes(p: Float64Array, q: Float64Array): HalfPlanes {
   const pb = boxOf(p);
   const tb = boxOf(turned);
   const box = [pb[0] + tb[0], pb[1] + tb[1], pb[2] + tb[2], pb[3] + tb[3]] as const;
-  const widths = sides.map(({ nx, ny, c }) => c + reach(p, -nx, -ny) + reach(turned, -nx, -ny));
-  return { box, depth: Math.min(...widths) / 2, sides: sides.flatMap(({ nx, ny, c }) => [nx, ny, c]) };
+  return { box, sides: sides.flatMap(({ nx, ny, c }) => [nx, ny, c]) };
 }
 
 function reach(points: Float64Array, nx: number, ny: number): number {

@@ -178,7 +178,7 @@ const EASY_SHRINK = 0.006;
 const LAST_SHRINK = 0.001;
 
 const HASTY: Patience = { strikes: 1, sweeps: 15 };
-const THOROUGH: Patience = { strikes: 3, sweeps: 60 };
+const THOROUGH: Patience = { strikes: 3, sweeps: 150 };
 
 function* explore(bench: Bench, least: number): Generator<void> {
   const { board, field, find, chance } = bench;

@@ -32,6 +32,9 @@ export interface Patience {
   readonly sweeps: number;
 }
 
+/** What one attempt learned about hard pairs helps the next, but must not drown what that one meets itself. */
+const REMEMBERED = 100;
+
 /** Beyond this a weight no longer grows, so that nothing overflows. */
 const HEAVIEST = 1e12;
 
@@ -50,7 +53,7 @@ export function* separate(
 ): Generator<void, boolean> {
   const { count: n } = board;
   const order = new Int32Array(n);
-  field.weight.fill(1);
+  for (let k = 0; k < n * n; k++) field.weight[k] = Math.min(field.weight[k] as number, REMEMBERED);
   let best = snapshotOf(field);
   if (best.loss === 0) return true;
   for (let strikes = 0; strikes < patience.strikes; ) {

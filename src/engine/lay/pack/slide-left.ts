@@ -44,7 +44,7 @@ function stopAt(
   let stop = least;
   let p = start + 1;
   for (let outlines = numbers[start] as number; outlines > 0; outlines--) {
-    const sides = numbers[p + 5] as number;
+    const sides = numbers[p + 4] as number;
     const next = p + RECORD_HEAD + 3 * sides;
     // Along the line of this y the offsets that overlap are an interval; the item comes from its right end.
     let from = Number.NEGATIVE_INFINITY;
