@@ -1,9 +1,9 @@
-import { averageMonthsBetween, type CalendarDay, dayAfter, daysBetween, monthsInDays } from './calendar.ts';
+import { type CalendarDay, dayAfter, daysBetween } from './calendar.ts';
 import { type GrownBody, type GrownValue, growBody } from './grow-body.ts';
 import type { GrowthInput } from './growth-input.ts';
 import type { MeasureId } from './measures.ts';
 import { NINETY_PERCENT } from './normal-curve.ts';
-import { SIZE_STEP, sizeHeight } from './size-labels.ts';
+import { dayReached, nextSize } from './size-more.ts';
 
 /** What is known of the dress, mm. */
 export interface DressRoom {
@@ -42,8 +42,6 @@ export interface OneSizeMore {
 
 /** Nobody alters a dress later than this before the day, days (shops have the last fitting 1 to 2 weeks before). */
 const LAST_FITTING_DAYS = 14;
-
-const FARTHEST_MONTHS = 24;
 
 /** Nine of ten children lie within so much of the forecast of a measure, mm; null where it was not measured. */
 export function growthBand({ values }: GrownBody, id: MeasureId): number | null {
@@ -111,7 +109,7 @@ function chestBand(input: GrowthInput, daysBefore: number): number {
 const GIRTHS: readonly MeasureId[] = ['chestGirth', 'waistGirth', 'hipGirth'];
 
 function oneSizeMore(input: GrowthInput, grown: GrownBody, height: GrownValue): OneSizeMore {
-  const next = sizeHeight(height.value) + SIZE_STEP;
+  const next = nextSize(height.value);
   const reached = dayReached(input, height.measured, next);
   // The child as it is when it has grown into that size; where that lies too far ahead, as its height says.
   const then = reached === null ? null : growBody({ ...input, event: reached });
@@ -121,20 +119,4 @@ function oneSizeMore(input: GrowthInput, grown: GrownBody, height: GrownValue): 
     return now === undefined || later === undefined ? [] : [[id, later.value - now.value] as const];
   });
   return { height: next, wider: Object.fromEntries(wider), reached };
-}
-
-/** The day on which a child that is grown on reaches a height. */
-function dayReached(input: GrowthInput, measured: number, height: number): CalendarDay | null {
-  // The height grows by itself: the other measures need not be grown on each of these days.
-  const alone = { day: input.measured.day, measures: { height: measured } };
-  const heightOn = (day: CalendarDay): number => {
-    const then = growBody({ ...input, measured: alone, event: day });
-    return then.ok ? (then.grown.values.height?.value ?? 0) : 0;
-  };
-  const last = averageMonthsBetween(input.measured.day, input.event) + FARTHEST_MONTHS;
-  for (let months = 0; months <= last; months += 0.25) {
-    const day = dayAfter(input.measured.day, monthsInDays(months));
-    if (heightOn(day) >= height) return day;
-  }
-  return null;
 }

@@ -49,6 +49,7 @@ export {
   sizeLabels,
   type UsLabel,
 } from './size-labels.ts';
+export { growOneSizeMore } from './size-more.ts';
 export { type StartingBody, type StartingValue, type StartingWish, startingBody } from './starting-body.ts';
 export { surveyMean } from './survey.ts';
 export { girthBelowWaist, waistToHip } from './waist-to-hip.ts';

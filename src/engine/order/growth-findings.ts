@@ -15,7 +15,7 @@ import type { OrderChild } from './order.ts';
 export function growthFindings({ name, growth }: OrderChild): readonly Finding[] {
   if (growth === null || growth.drafted === null) return [];
   const { event, measured } = growth.input;
-  const key: WordKey = 'order.grown';
+  const key: WordKey = growth.sizeMore ? 'order.grown-size-more' : 'order.grown';
   const values = {
     child: name,
     event: dayText(event),
@@ -39,6 +39,7 @@ export function growthFindings({ name, growth }: OrderChild): readonly Finding[]
 const JUST_TOLD: readonly string[] = [
   'growth.problem.corrected',
   'growth.problem.stands-up',
+  'growth.problem.size-more',
 ] satisfies readonly WordKey[];
 
 /** How a measure was grown to the due day; null where it was not. */

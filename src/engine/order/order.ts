@@ -9,6 +9,7 @@ import type { Paper, PrinterError, Rectangles } from '../sheet/index.ts';
 import type { Ruler, UnitSystem } from '../units/index.ts';
 import type { OrderPath } from './path.ts';
 import type { PayFile } from './pay/pay-form.ts';
+import type { SewingFile } from './sew/sewing-form.ts';
 
 /** An order ready to be worked: every length in mm, everything that it leaves out filled in. */
 export interface Order {
@@ -77,6 +78,8 @@ export interface OrderChild {
   readonly body: BodyInput;
   readonly block: PlacedBlock;
   readonly steps: readonly PlacedStep[];
+  /** How far the dress is sewn, as it was written. */
+  readonly sewing: SewingFile;
   readonly path: OrderPath;
   /** Null where the day of measuring, the due day or the age is not known. */
   readonly growth: OrderGrowth | null;
@@ -89,6 +92,8 @@ export interface OrderGrowth {
   readonly earlier: readonly MeasuringDay[];
   /** Set where the dress is drafted for the due day: then the measures of the body are these. */
   readonly drafted: Extract<GrowthResult, { ok: true }> | null;
+  /** Drafted not for the due day but for when the child has grown into the next size. */
+  readonly sizeMore: boolean;
 }
 
 /** A block with the place in the file that says it; `paths` where single numbers of it stand elsewhere. */

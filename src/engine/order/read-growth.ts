@@ -6,6 +6,7 @@ import {
   type GrowthInput,
   type GrowthProblem,
   growBody,
+  growOneSizeMore,
   growthProblemSaying,
   MEASURE_IDS,
   type Measured,
@@ -68,9 +69,10 @@ export function readGrowth(
     charts: order.growthCharts ?? 'who',
     units: order.units,
   };
-  const growth = { input, earlier: readEarlier(file, at, order.units) };
-  if (order.growth !== 'to-the-day') return { body, growth: { ...growth, drafted: null } };
-  const result = growBody(input);
+  const sizeMore = order.growth === 'one-size-more';
+  const growth = { input, earlier: readEarlier(file, at, order.units), sizeMore };
+  if (order.growth !== 'to-the-day' && !sizeMore) return { body, growth: { ...growth, drafted: null } };
+  const result = sizeMore ? growOneSizeMore(input) : growBody(input);
   if (!result.ok) {
     const { child } = at;
     const told = result.problems.map((problem) =>

@@ -3,10 +3,12 @@ import { BLOCK_PARAMS, type OwnHalf } from '../block/index.ts';
 import { MEASURE_IDS } from '../body/index.ts';
 import { CLOTH_KINDS } from '../check/index.ts';
 import { ALLOWANCES } from '../cut/index.ts';
+import { GRAIN_RULES } from '../lay/index.ts';
 import type { ClothRole } from '../piece/index.ts';
 import { flag, length, list, name, number, range, scalar, table, tableOf, text } from './form-parts.ts';
 import { VERSION_FIELD } from './migrate.ts';
 import { PAY_FORM } from './pay/pay-form.ts';
+import { SEWING_FORM } from './sew/sewing-form.ts';
 
 /**
  * The form of an order file, newest version. Only the form: lengths are read, and numbers are held against each
@@ -31,8 +33,14 @@ const cloth = table({
   shrinkage: v.optional(number),
   soldBy: v.optional(v.picklist(['1/8 yd', '1/4 yd', '10 cm', '50 cm'], 'choice')),
   kind: v.optional(v.picklist(CLOTH_KINDS, 'choice')),
-  /** Whether all heads must lie the same way. */
-  way: v.optional(v.picklist(['one-way', 'both-ways'], 'choice')),
+  /** Whether all heads must lie the same way; `child-one-way`: those of one child, though the next may lie the other. */
+  way: v.optional(v.picklist(['one-way', 'child-one-way', 'both-ways'], 'choice')),
+  /** Either face may be worn. */
+  facesAlike: v.optional(flag),
+  /** All pieces of one child come from the same length, as no two lengths are of quite the same shade. */
+  oneLength: v.optional(flag),
+  /** Pieces that may lie otherwise than along the cloth by their grain line. */
+  grain: v.optional(list(table({ piece: name, lies: v.picklist(GRAIN_RULES, 'choice') }), 40)),
   folding: v.optional(v.picklist(['single', 'lengthwise', 'crosswise'], 'choice')),
   selvedgesToMiddle: v.optional(flag),
   /** Clear cloth between two cutting lines. */
@@ -117,6 +125,8 @@ const child = table({
   block: v.optional(block),
   paperBlock: v.optional(paperBlock),
   dress: v.optional(list(step, MOST_STEPS)),
+  /** How far the dress is sewn. */
+  sewing: v.optional(SEWING_FORM),
 });
 
 export const ALLOWANCE_KINDS = (Object.keys(ALLOWANCES) as (keyof typeof ALLOWANCES)[]).filter(
@@ -161,8 +171,8 @@ export const ORDER_SCHEMA = table({
   /** For whom the order is made; told nowhere but to the maker herself. */
   customer: v.optional(text),
   dueDay: text,
-  /** Whether children are grown from the day of measuring to the due day; `none` where it is not said. */
-  growth: v.optional(v.picklist(['to-the-day', 'none'], 'choice')),
+  /** Whether children are grown from the day of measuring to the due day, or on to one size more; else `none`. */
+  growth: v.optional(v.picklist(['to-the-day', 'one-size-more', 'none'], 'choice')),
   /** Which growth charts go first; `who` where it is not said. */
   growthCharts: v.optional(v.picklist(['who', 'us'], 'choice')),
   madeOn: v.optional(text),

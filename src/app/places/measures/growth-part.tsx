@@ -99,15 +99,15 @@ function GrowthChoices(): ReactNode {
     <div className="fields">
       <Choice
         label={say('page.growth.draft', {}, units)}
-        value={growth === 'to-the-day' ? 'to-the-day' : 'as-measured'}
-        options={(['as-measured', 'to-the-day'] as const).map((id) => ({
+        value={growth === undefined || growth === 'none' ? 'as-measured' : growth}
+        options={(['as-measured', 'to-the-day', 'one-size-more'] as const).map((id) => ({
           id,
           text: say(`page.growth.draft.${id}`, {}, units),
         }))}
         onChange={(id) =>
           change('page.did.growth', (file) => {
-            if (id === 'to-the-day') file.growth = id;
-            else delete file.growth;
+            if (id === 'as-measured') delete file.growth;
+            else file.growth = id;
           })
         }
       />

@@ -33,6 +33,12 @@ export const growth = {
     '{child}: born {weeks} weeks early; up to two years the age is counted from the day on which the birth was due.',
   'growth.problem.stands-up':
     '{child}: measured lying, and past two years at the event: the height then is that of the standing child, 0.7 cm (1/4 in) less.',
+  'growth.problem.size-more':
+    '{child}: drafted one size more than on the day, size {size}, for a height of {height}; {child} reaches it about {day}.',
+  'growth.problem.size-more-too-far':
+    '{child}: one size more, {size}, is drawn for a height of {height}, which {child} does not reach within two years of the day. The dress is drafted for the day.',
+  'growth.problem.size-more-no-height':
+    '{child}: one size more goes by the height. Measure the height; until then the dress is drafted for the day.',
   'growth.problem.nothing-measured':
     '{child}: nothing was measured that could be grown. Measure the height and the chest, and write the day.',
 
@@ -41,6 +47,8 @@ export const growth = {
     '{found} is not a weight. Write a number and its unit, for instance 18.5 kg or 41 lb.',
   'order.grown':
     '{child}: drafted for {event}, {days} days after the measuring on {measured}. What was measured is grown to that day; the table of measurements says how.',
+  'order.grown-size-more':
+    '{child}: what was measured on {measured} is grown on to one size more than on {event}; the table of measurements says how.',
   'order.grown.value': 'Grown from {measured}, give or take {band}: {how}',
 
   'growth.unit.inches': 'inches',
@@ -95,7 +103,7 @@ export const growth = {
   'growth.report.size-now': 'Sizes as measured:',
 
   'growth.advice.as-measured':
-    'The dress is drafted as {child} was measured. It can be drafted for the day instead (in an order file: "growth": "to-the-day").',
+    'The dress is drafted as {child} was measured. It can be drafted for the day instead, or one size more (in an order file: "growth": "to-the-day" or "one-size-more").',
   'growth.advice.hem':
     'Turn the hem up {hem} deeper than it hangs, so that it can be let down if {child} grows faster than forecast.',
   'growth.advice.hem-as-measured':

@@ -26,6 +26,7 @@ export const pageMeasures = {
   'page.growth.draft': 'Draft the dresses of this order',
   'page.growth.draft.as-measured': 'as measured',
   'page.growth.draft.to-the-day': 'grown to the day',
+  'page.growth.draft.one-size-more': 'one size more',
   'page.growth.charts': 'Growth charts first from',
   'page.growth.charts.who': 'the WHO',
   'page.growth.charts.us': 'the US (CDC)',
