@@ -11,6 +11,7 @@ import { type LayWish, layCommand } from './lay-command.ts';
 import { measuresCommand } from './measures-command.ts';
 import { packCommand } from './pack-command.ts';
 import { refusal, sayRefusal } from './refusal.ts';
+import { type SewWish, sewCommand } from './sew-command.ts';
 import { stepsCommand } from './steps-command.ts';
 
 /**
@@ -36,11 +37,12 @@ const JSON_HELP = 'say it as JSON, for other programs';
 
 /** The options without a value; one that was not given is not there. */
 type Flags = Readonly<
-  Partial<Record<'replace' | 'evenSo' | 'progress' | 'all' | 'json' | 'boy' | 'inches', boolean>>
+  Partial<Record<'batches' | 'replace' | 'evenSo' | 'progress' | 'all' | 'json' | 'boy' | 'inches', boolean>>
 >;
 type MeasuresGiven = Readonly<Partial<Record<'steps' | 'sheet' | 'child', string>>>;
 type BillGiven = Omit<BillWish, 'json'>;
 type LayGiven = Omit<LayWish, 'json'>;
+type SewGiven = Pick<SewWish, 'child' | 'sheet'>;
 type AverageGiven = Pick<AverageWish, 'age' | 'height' | 'weight'>;
 
 function createProgram(io: Io, finish: (code: ExitCode) => void): Command {
@@ -98,6 +100,18 @@ What it hands back to the shell: ${say('cli.exits', {}, 'cm')}`,
     );
 
   program
+    .command('sew')
+    .description('say in which order the dresses are sewn, with reasons, minutes, and what can hurt a child')
+    .argument('<order>', 'the order, a .json file')
+    .option('--child <name>', 'one child alone (else all of the order)')
+    .option('--batches', 'one step for all children, then the next')
+    .option('--sheet <file>', 'write the plan with its drawings into this new PDF file')
+    .option('--json', JSON_HELP)
+    .action(async (file: string, { batches = false, json = false, ...given }: Flags & SewGiven) =>
+      finish(await sewCommand(io, file, { ...given, batches, json })),
+    );
+
+  program
     .command('bill')
     .description('say what an order takes, costs and when it is worked on, and write quotes, lists and bills')
     .argument('<order>', 'the order, a .json file')
@@ -151,8 +165,11 @@ What it hands back to the shell: ${say('cli.exits', {}, 'cm')}`,
     .command('growth')
     .description('say where each child stands, what it will measure on the day, and what room to leave')
     .argument('<order>', 'the order, a .json file')
+    .option('--sheet <file>', 'draw it with growth charts into this new PDF file')
     .option('--json', JSON_HELP)
-    .action(async (file: string, { json = false }: Flags) => finish(await growthCommand(io, file, json)));
+    .action(async (file: string, { sheet, json = false }: Flags & { sheet?: string }) =>
+      finish(await growthCommand(io, file, { sheet: sheet ?? null, json })),
+    );
 
   program
     .command('average')

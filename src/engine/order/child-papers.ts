@@ -19,13 +19,14 @@ import { markedNotToCut } from './cut-dress.ts';
 import { dressPages } from './dress-pages.ts';
 import { safeFileName } from './file-names.ts';
 import { growthPages } from './growth-pages.ts';
-import { growthOf } from './growth-report.ts';
+import { type GrowthReport, growthOf } from './growth-report.ts';
 import { handPages } from './hand-pages.ts';
 import type { LaidCloths } from './lay-cloths.ts';
 import { measuringPages } from './measuring-pages.ts';
 import type { Order, OrderChild } from './order.ts';
 import { formatName } from './read-paper.ts';
 import type { ReadmeFile } from './readme-text.ts';
+import { sewPages } from './sew/sew-pages.ts';
 
 /** One file of a pack; `path` is relative, with `/` between folders. */
 export type PackDocument =
@@ -99,20 +100,38 @@ export function childPapers(
   add('checks.pdf', told('order.file.checks'), checkPages(report, paper, ink, day));
   if (report.dress.child.growth !== null) {
     const grown = growthOf(report.dress.child, report.dress, null);
-    add('growth.pdf', told('order.file.growth'), growthPages(report.dress.child, grown, paper, ink, day));
+    add(GROWTH_SHEET, told('order.file.growth'), growthPages(report.dress.child, grown, paper, ink, day));
   }
   papers.push(measuringPaper(desk, report.dress.child, folder));
   const lays = { title: name, date: day, cloths: cloths.lists, paper, ink };
   add('cut-list.pdf', told('order.file.cut-list'), cutListPages(lays));
   if (cloths.lists.length > 0) add('lay.pdf', told('order.file.lay'), layPages(lays));
+  add('sewing.pdf', told('order.file.sewing'), sewPages(order, report, paper, ink, day));
   const drawn = pieceFiles(pieces, ink).map((file) => ({ ...file, path: `${folder}/pieces/${file.path}` }));
   return [...papers, { path: 'pieces/', about: told('order.file.pieces'), documents: drawn }];
+}
+
+const GROWTH_SHEET = 'growth.pdf';
+
+/** What is told of a child's growth, on pages with its charts. */
+export function growthSheet(
+  order: Order,
+  child: OrderChild,
+  report: GrowthReport,
+  tools: PaperTools,
+): readonly Page[] {
+  const { day, paper, ink } = deskOf(order, tools);
+  return growthPages(child, report, paper, ink, day);
 }
 
 /** The name of the measuring sheet among the papers of a child. */
 export const MEASURING_SHEET = 'measuring-sheet.pdf';
 
-function measuringPaper(desk: Desk, child: OrderChild, folder: string): ChildPaper {
+function measuringPaper(
+  desk: Desk,
+  child: OrderChild,
+  folder: string,
+): ChildPaper & { readonly pages: readonly Page[] } {
   const { order, day, paper, ink } = desk;
   const about = say('order.file.measuring', {}, ink.units);
   const pages = measuringPages(order, child, paper, ink, day);
@@ -120,12 +139,13 @@ function measuringPaper(desk: Desk, child: OrderChild, folder: string): ChildPap
   return {
     path: MEASURING_SHEET,
     about,
+    pages,
     documents: [{ path, kind: 'pages', title: `${about}: ${child.name}`, pages }],
   };
 }
 
 /** The measuring sheet of a child, alone: it can be had also where the dress can't be drawn or must not be cut. */
-export const measuringSheet = (order: Order, child: OrderChild, tools: PaperTools): ChildPaper =>
+export const measuringSheet = (order: Order, child: OrderChild, tools: PaperTools) =>
   measuringPaper(deskOf(order, tools), child, safeFileName(child.name, 'child'));
 
 /** Every piece in a drawing of its own at true size. */

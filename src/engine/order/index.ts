@@ -12,7 +12,7 @@ export {
   type OrderReport,
   reportOnDrawing,
 } from './check-order.ts';
-export { MEASURING_SHEET, measuringSheet, type PackDocument } from './child-papers.ts';
+export { growthSheet, MEASURING_SHEET, measuringSheet, type PackDocument } from './child-papers.ts';
 export { sizeText } from './cut-dress.ts';
 export { monthsBetween, readDay } from './day.ts';
 export { safeFileName } from './file-names.ts';
@@ -98,4 +98,8 @@ export {
   type PaperBlockFile,
   type StepFile,
 } from './schema.ts';
+export { type Caution, cautionsOf } from './sew/cautions.ts';
+export { type ChildSewing, type ChildSewingResult, childSewing, timedSteps } from './sew/child-sewing.ts';
+export { figureOf, partySewPages, reportDrawing, sewPages } from './sew/sew-pages.ts';
+export type { SewingFile } from './sew/sewing-form.ts';
 export { dressWish, exactDress } from './work-child.ts';

@@ -16,6 +16,7 @@ import { type LaidCloths, layChild, layParty } from './lay-cloths.ts';
 import type { Order, OrderChild } from './order.ts';
 import type { OrderProblem } from './problem.ts';
 import { type ReadmeChild, type ReadmeFile, readmeText } from './readme-text.ts';
+import { partySewPages } from './sew/sew-pages.ts';
 import { drawSizeRun } from './size-run.ts';
 
 export interface PackTools extends PaperTools {
@@ -181,11 +182,12 @@ const CHECKS = 'checks.pdf';
 const CUT_LIST = 'cut-list.pdf';
 const LAY = 'lay.pdf';
 const SIZES = 'all-sizes.pdf';
+const SEWING = 'sewing.pdf';
 
 const foldersOf = ({ children }: DrawnOrder): readonly string[] =>
   distinctFileNames(
     children.map(({ name }) => safeFileName(name, 'child')),
-    [README, CHECKS, CUT_LIST, LAY, SIZES, PACK_CONTENTS.path],
+    [README, CHECKS, CUT_LIST, LAY, SIZES, SEWING, PACK_CONTENTS.path],
   );
 
 /** A paper for all children together. */
@@ -212,6 +214,7 @@ function partyPapers(
     document(CHECKS, 'order.file.party-checks', partyCheckPages(order, report, paper, ink, day)),
     document(CUT_LIST, 'order.file.party-cut-list', cutListPages(lays)),
     ...(cloths.lists.length === 0 ? [] : [document(LAY, 'order.file.party-lay', layPages(lays))]),
+    document(SEWING, 'order.file.party-sewing', partySewPages(order, told, paper, ink, day)),
     ...(sizes === null ? [] : [document(SIZES, 'order.file.sizes', sizes)]),
   ];
   return { documents, cloths };

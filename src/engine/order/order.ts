@@ -3,7 +3,7 @@ import type { BodyInput, GrowthInput, GrowthResult, MeasuringDay } from '../body
 import type { ClothKind, EaseBounds } from '../check/index.ts';
 import type { OwnAllowances } from '../cut/index.ts';
 import type { ChosenStep } from '../design/index.ts';
-import type { ClothAtHand, KeptPlace, LayCloth } from '../lay/index.ts';
+import type { ClothAtHand, GrainRule, KeptPlace, LayCloth } from '../lay/index.ts';
 import type { ClothRole } from '../piece/index.ts';
 import type { Paper, PrinterError, Rectangles } from '../sheet/index.ts';
 import type { Ruler, UnitSystem } from '../units/index.ts';
@@ -70,6 +70,10 @@ export interface OrderCloth extends LayCloth {
   readonly width: number;
   /** Lengths and leftovers that the maker has; what finds no place on them is bought. */
   readonly atHand: readonly ClothAtHand[];
+  /** All pieces of one child come from the same length. */
+  readonly oneLength: boolean;
+  /** By piece id, for those that may lie otherwise than along the cloth. */
+  readonly grain: ReadonlyMap<string, GrainRule>;
 }
 
 export interface OrderChild {

@@ -45,6 +45,7 @@ export function readChildren(
       ...readGrowth(order, file, at, body, problems),
       block: readBlock(file, at, partyBlock, reader, problems),
       steps: wornSteps(merged.steps),
+      sewing: file.sewing ?? {},
       path: at.path,
     };
   });
@@ -52,6 +53,7 @@ export function readChildren(
     ...size,
     block: partyBlock,
     steps: wornSteps(party),
+    sewing: {},
     growth: null,
   }));
   return { children, sizes, problems };

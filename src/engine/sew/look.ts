@@ -91,8 +91,7 @@ export const hasKind = (piece: Piece, ...kinds: readonly EdgeKind[]): boolean =>
 
 /** A piece between neck and waist, of either layer: no skirt, no sleeve, no trim. */
 export const isBodice = (piece: Piece): boolean =>
-  hasKind(piece, 'neck', 'shoulder', 'armhole', 'side', 'style-line') &&
-  !hasKind(piece, 'hem', 'curved-hem', 'cap', 'attach');
+  hasKind(piece, 'neck', 'shoulder', 'armhole', 'style-line') && !hasKind(piece, 'hem', 'curved-hem', 'cap');
 
 /** Facings are pieces of the inside too; they cover a narrow strip only. */
 export const isFacing = (look: SewLook, piece: Piece): boolean =>

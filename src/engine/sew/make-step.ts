@@ -2,6 +2,7 @@ import { findEdge, type Piece, type Seam } from '../piece/index.ts';
 import type { Saying } from '../words/index.ts';
 import { clothKindOf, isFacing, pieceAt, refsOf, type SewLook, usesOf } from './look.ts';
 import type { Allowances, EdgeRef, SewStep, Station, StepKind } from './step.ts';
+import { piecesOf, tell } from './words-of.ts';
 
 /** What a step is made from; what is left out is empty. */
 interface StepDraft {
@@ -33,9 +34,21 @@ export function makeStep(look: SewLook, draft: StepDraft): SewStep {
     finishes: draft.finishes ?? [],
     sideA: sideA.length > 0 ? sideA : (draft.finishes ?? []),
     sideB,
+    title: titleOf(look, draft.kind, [...sideA, ...sideB, ...(draft.finishes ?? [])]),
     say: draft.say,
     reasons: (draft.reasons ?? []).filter((reason) => reason !== null),
   };
+}
+
+/** More pieces than this are not named in a title; the sentence below it names them all. */
+const MOST_NAMED = 3;
+
+function titleOf(look: SewLook, kind: StepKind, at: readonly EdgeRef[]): Saying {
+  const step = { word: `sew.step.${kind}` };
+  const named = [...new Map(at.map((ref) => [ref.piece, ref])).values()];
+  if (named.length === 0) return tell(`sew.step.${kind}`);
+  if (named.length <= MOST_NAMED) return tell('sew.title', { step, pieces: piecesOf(look, named) });
+  return tell('sew.title-more', { step, pieces: piecesOf(look, named.slice(0, MOST_NAMED - 1)) });
 }
 
 /** Narrow in net; enclosed where the lining of the bodice comes to lie over all of them; neatened elsewhere. */

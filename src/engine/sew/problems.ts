@@ -1,5 +1,6 @@
+import type { Seam } from '../piece/index.ts';
 import type { Saying } from '../words/index.ts';
-import { clothKindOf, edgeAt, pieceAt, type SewLook, usesOf } from './look.ts';
+import { clothKindOf, edgeAt, keyOf, pieceAt, type SewLook, usesOf } from './look.ts';
 import { finishOf, looseEdges } from './loose-edges.ts';
 import type { EdgeRef, SewStep } from './step.ts';
 import { edgesOf, tell } from './words-of.ts';
@@ -18,21 +19,27 @@ export function allowanceProblems(look: SewLook): readonly Saying[] {
   const short = (at: readonly EdgeRef[], least: number): readonly EdgeRef[] =>
     at.filter((edge) => room(edge) < least && edgeAt(look, edge).kind !== 'dart');
   const seams = look.garment.seams.flatMap((seam) => {
-    const bound = seam.name === 'binding' ? seam.b : usesOf(seam);
-    return short(bound, LEAST_SEAM);
+    if (isLeftOpen(look, seam)) return [];
+    const sewn = usesOf(seam).filter((at) => !isBound(look, at));
+    return short(sewn, LEAST_SEAM);
   });
-  const turned =
-    look.garment.pieces.length === 0
-      ? []
-      : short(
-          looseEdges(look).filter((at) => isTurned(look, at)),
-          LEAST_TURNING,
-        );
+  const turned = short(
+    looseEdges(look).filter((at) => isTurned(look, at)),
+    LEAST_TURNING,
+  );
   return [
     ...problem('sew.cannot.seam', look, seams, LEAST_SEAM),
     ...problem('sew.cannot.turn', look, turned, LEAST_TURNING),
   ];
 }
+
+/** The opening of a net layer is not sewn: its edges lie behind those of the dress as they are cut. */
+const isLeftOpen = (look: SewLook, seam: Seam): boolean =>
+  seam.name === 'closing' && usesOf(seam).some((at) => clothKindOf(look, pieceAt(look, at)) === 'net');
+
+/** What a binding goes over needs nothing outside its edge. */
+const isBound = (look: SewLook, at: EdgeRef): boolean =>
+  look.seamsAt(at).some((seam) => seam.name === 'binding' && seam.a.some((use) => keyOf(use) === keyOf(at)));
 
 function isTurned(look: SewLook, at: EdgeRef): boolean {
   const piece = pieceAt(look, at);

@@ -1,4 +1,5 @@
 import { opensBack, type Seam } from '../piece/index.ts';
+import type { WordKey } from '../words/index.ts';
 import { clothKindOf, isBodice, pieceAt, refsOf, type SewLook, seamsNamed, usesOf } from './look.ts';
 import { makeStep } from './make-step.ts';
 import type { SewStep } from './step.ts';
@@ -29,18 +30,23 @@ function widths(look: SewLook): readonly SewStep[] {
   }
   return [...rings].map(([ring, seams]) => {
     const open = seams.some(({ name }) => name === 'closing');
-    const toHem = look.garment.closing?.toHem === true;
     return makeStep(look, {
       id: `widths-${ring}`,
       kind: 'widths',
       seams,
-      say: tell(open ? (toHem ? 'sew.do.widths-open' : 'sew.do.widths-slit') : 'sew.do.widths', {
+      say: tell(wordsOf(look, seams), {
         pieces: piecesOf(look, seams.flatMap(usesOf)),
         count: seams.reduce((sum, { a }) => sum + Math.max(...a.map(({ times }) => times)), 0),
       }),
       reasons: [open && seams.some((seam) => isNet(look, seam)) ? tell('sew.why.net-opening') : null],
     });
   });
+}
+
+function wordsOf(look: SewLook, seams: readonly Seam[]): WordKey {
+  if (seams.every(({ name }) => name !== 'closing')) return 'sew.do.widths';
+  if (seams.some((seam) => isNet(look, seam))) return 'sew.do.widths-net';
+  return look.garment.closing?.toHem === true ? 'sew.do.widths-open' : 'sew.do.widths-slit';
 }
 
 /** The seam of the skirt itself under the opening. */

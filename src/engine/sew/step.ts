@@ -85,6 +85,8 @@ export interface SewStep {
   /** What is handled, in the order of the seam: drawn with the edges lifted out. */
   readonly sideA: readonly EdgeRef[];
   readonly sideB: readonly EdgeRef[];
+  /** `Shoulders: Front and Back`. */
+  readonly title: Saying;
   readonly say: Saying;
   readonly reasons: readonly Saying[];
 }

@@ -38,6 +38,8 @@ export const LINE_STYLES = {
   body: { width: 0.25, dash: [], grey: 0.25 },
   tape: { width: 0.8, dash: [], grey: 0 },
   'tape-behind': { width: 0.5, dash: [1, 1], grey: 0 },
+  // Where the needle goes, in the small drawings of the sewing plan.
+  needle: { width: 0.7, dash: [1.8, 0.9], grey: 0 },
   // Sizes of a run lie close together: kinds of dash that the eye can follow, from the smallest size to the largest.
   'size-1': { width: 0.5, dash: [], grey: 0 },
   'size-2': { width: 0.5, dash: [6, 2], grey: 0 },

@@ -3,6 +3,12 @@ export const sew = {
   'sew.list.and': '{first} and {second}',
   'sew.list.comma': '{first}, {rest}',
   'sew.edge-of': '{edge} of {pieces}',
+  'sew.title': '{step}: {pieces}',
+  'sew.title-more': '{step}: {pieces} and more',
+  'sew.breaks.later': '{step} now comes before {need}, which it needs. Move it down, or undo.',
+  'sew.breaks.left-out': '{step} is left out. It stays open: {edges}. Put it back, or finish it another way.',
+  'sew.breaks.left-out-plain': '{step} is left out. Put it back, or do it another way.',
+  'sew.breaks.needed': '{step} needs {need}, which is left out.',
 
   'sew.step.staystitch': 'Hold the curves',
   'sew.step.dart': 'Darts',
@@ -116,6 +122,8 @@ export const sew = {
   'sew.do.widths': 'Sew the widths together: {pieces} (seams: {count}).',
   'sew.do.widths-slit':
     'Sew the widths together: {pieces} (seams: {count}). Leave the seam behind open as far as the dress opens, and turn those edges narrowly.',
+  'sew.do.widths-net':
+    'Sew the widths together: {pieces} (seams: {count}). Leave the edges behind open, as they are cut.',
   'sew.do.widths-open':
     'Sew the widths together: {pieces}. Leave the edges behind unsewn from waist to hem and turn them narrowly.',
   'sew.do.close-below': 'Sew the seam behind, from the end of the opening to the hem: {pieces}.',
@@ -200,7 +208,8 @@ export const sew = {
   'sew.why.fell-bare': 'This bodice could not be turned with its armholes sewn, so they are closed by hand.',
   'sew.why.set-sleeve':
     'Into the closed armhole, the sleeve finished: a small sleeve is easier to finish by itself.',
-  'sew.why.net-opening': 'Net edges stay 25 mm back from the opening, so that the zip does not catch them.',
+  'sew.why.net-opening':
+    'Net does not fray. Its edges meet at the opening and are not folded into its seam, so that nothing catches them.',
   'sew.why.concealed-first': 'A concealed zip goes in before the seam below it is closed.',
   'sew.why.waist':
     'Gathers or pleats lie below, where the feeding teeth hold them; the flat side shows what you sew.',
@@ -253,4 +262,41 @@ export const sew = {
   'sew.press.cotton': 'Hot iron with steam, on the wrong side where it could shine.',
   'sew.press.crepe': 'Warm iron, little steam; crepe shrinks when it is wet.',
   'sew.press.lining': 'Cool to warm iron, no water.',
+
+  'sew.caution.pins':
+    'Count pins and needles before you begin and when you finish; keep the pieces of a broken needle together, and run a magnet over the dress before you hand it over.',
+  'sew.caution.beads':
+    'She is under three: no beads, sequins or stones, unless they are sewn through and tried; none that a pull takes off (CEN/TR 16792, after its summary).',
+  'sew.caution.law':
+    'These are the usual cautions, taken from public summaries of EN 14682, CEN/TS 17394-1, CEN/TR 16792 and 16 CFR 1610. They are not legal advice: follow the rules where you sell.',
+
+  'sew.care.fibres': '{cloth}: ______ % ____________',
+  'sew.care.wash': 'Wash at 30 °C with like colours. Iron while damp. Do not tumble dry.',
+  'sew.care.gentle': 'Gentle wash at 30 °C in a bag. Do not wring. Warm iron on the wrong side.',
+  'sew.care.hand': 'Hand wash cool, do not wring, dry flat. Cool iron through a cloth.',
+  'sew.care.clean': 'Do not wash: dry clean only. Steam from the wrong side, do not press.',
+  'sew.care.fire': 'KEEP AWAY FROM FIRE.',
+  'sew.care.maker': 'Made by: ____________   Made in: ____________',
+  'sew.care.law':
+    'Try the care on a scrap, and ask the shop for the fibres. What must stand on a label differs from place to place: follow the rules where you sell.',
+
+  'sew.paper.name': 'Sewing plan',
+  'sew.paper.party-name': 'Sewing in batches',
+  'sew.paper.party-about':
+    'One step for every child who has it, then the next: the machine is set once, and the hand stays in. The number in brackets is the step in the child’s own plan. No child’s order is broken by it.',
+  'sew.paper.cautions': 'Before you begin',
+  'sew.paper.cloths': 'Your cloths',
+  'sew.paper.steps': 'Steps: {hours} h {minutes} min in all',
+  'sew.paper.estimates': 'The minutes are estimates; they become yours as you note your own times.',
+  'sew.paper.own-times': 'Minutes follow your own times where you have noted any; the others are estimates.',
+  'sew.paper.legend':
+    'In the drawings grey lies wrong side up and white right side up; the needle goes along the heavy broken line. Nothing is drawn to scale.',
+  'sew.paper.minutes': '{minutes} min',
+  'sew.paper.care': 'For the care label',
+  'sew.paper.step': 'Step',
+  'sew.paper.children': 'For whom',
+  'sew.paper.time': 'Time',
+  'cli.sew.bad-sheet': 'The plan is a PDF: name a new file that ends in .pdf, not {found}.',
+  'order.file.sewing': 'Sewing plan',
+  'order.file.party-sewing': 'Sewing of all children in batches',
 } as const;
