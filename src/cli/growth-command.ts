@@ -4,19 +4,34 @@ import {
   type GrowthSection,
   growthReport,
   growthSections,
+  growthSheet,
   type OrderChild,
 } from '../engine/order/index.ts';
 import { say } from '../engine/words/index.ts';
 import { EXIT, type ExitCode, type Io } from './io.ts';
 import { openOrder } from './order-file.ts';
 import { sayRefusal } from './refusal.ts';
+import { sheetProblem, writeSheet } from './write-sheet.ts';
+
+export interface GrowthWish {
+  /** A new PDF file for the reports with their charts; null for none. */
+  readonly sheet: string | null;
+  readonly json: boolean;
+}
 
 /** Says where each child of an order stands among children of the age, and what it will measure on the due day. */
-export async function growthCommand(io: Io, file: string, json: boolean): Promise<ExitCode> {
+export async function growthCommand(io: Io, file: string, { sheet, json }: GrowthWish): Promise<ExitCode> {
   const opened = await openOrder(io, file);
   if (!opened.ok) return sayRefusal(io, opened, json);
   const { order } = opened;
+  const wrong = sheetProblem(sheet);
+  if (wrong !== null) return sayRefusal(io, wrong, json);
   const reports = order.children.map((child) => ({ child, report: growthReport(order, child, io.today()) }));
+  if (sheet !== null) {
+    return writeSheet(io, order, { file: sheet, title: 'growth.page.name', json }, (tools) =>
+      reports.flatMap(({ child, report }) => growthSheet(order, child, report, tools)),
+    );
+  }
   if (json) {
     const children = reports.map(({ child, report }) => growthData(child, report));
     io.out(`${JSON.stringify({ ok: true, children }, null, 2)}\n`);

@@ -1,4 +1,3 @@
-import { extname } from 'node:path';
 import {
   dayText,
   growthBand,
@@ -20,12 +19,10 @@ import {
 } from '../engine/order/index.ts';
 import { formatLength, type UnitSystem } from '../engine/units/index.ts';
 import { type Saying, say, speak } from '../engine/words/index.ts';
-import { createTextMeasure, writePdf } from '../pdf/index.ts';
-import { loadFonts } from '../pdf/load-fonts.ts';
 import { EXIT, type ExitCode, type Io } from './io.ts';
-import { writeNewFile } from './new-file.ts';
 import { openOrder } from './order-file.ts';
 import { orderRefusal, type Refusal, refusal, sayRefusal } from './refusal.ts';
+import { sheetProblem, writeSheet } from './write-sheet.ts';
 
 export interface MeasuresWish {
   /** The order whose children are meant, or the design steps of a dress that is only thought of. */
@@ -54,7 +51,11 @@ export async function measuresCommand(io: Io, wish: MeasuresWish): Promise<ExitC
   const wrong = wishProblem(order, wish);
   if (wrong !== null) return sayRefusal(io, wrong, json);
   const meant = order.children.filter(({ name }) => wish.child === null || name === wish.child);
-  if (sheet !== null) return drawSheets(io, order, meant, sheet, json);
+  if (sheet !== null) {
+    return writeSheet(io, order, { file: sheet, title: 'measuring.name', json }, (tools) =>
+      meant.flatMap((child) => measuringSheet(order, child, tools).pages),
+    );
+  }
   const children: ChildMeasures[] = [];
   for (const child of meant) {
     const found = neededMeasures(order, child);
@@ -72,31 +73,7 @@ function wishProblem({ children }: Order, { sheet, child }: MeasuresWish): Refus
   const known = children.map(({ name }) => name);
   if (child !== null && !known.includes(child))
     return refusal(EXIT.unusable, 'cli.measures.no-child', { name: child, known: known.join(', ') });
-  if (sheet !== null && extname(sheet).toLowerCase() !== '.pdf')
-    return refusal(EXIT.unusable, 'cli.measures.bad-sheet', { found: sheet });
-  return null;
-}
-
-/** The measuring sheets of the children, one after another, in one new file. */
-async function drawSheets(
-  io: Io,
-  order: Order,
-  children: readonly OrderChild[],
-  file: string,
-  json: boolean,
-): Promise<ExitCode> {
-  const fonts = await loadFonts();
-  const tools = { today: io.today(), measure: createTextMeasure(fonts) };
-  const pages = children
-    .flatMap((child) => measuringSheet(order, child, tools).documents)
-    .flatMap((document) => (document.kind === 'pages' ? document.pages : []));
-  const creationDate = new Date(`${order.madeOn ?? io.today()}T00:00:00Z`);
-  const title = say('measuring.name', {}, order.units);
-  const refused = await writeNewFile(io, file, await writePdf(pages, { title, creationDate, fonts }));
-  if (refused !== null) return sayRefusal(io, refused, json);
-  if (json) io.out(`${JSON.stringify({ ok: true, pages: pages.length, files: [file] }, null, 2)}\n`);
-  else io.out(`${say('cli.measures.sheet', { file }, order.units)}\n`);
-  return EXIT.fine;
+  return sheetProblem(sheet);
 }
 
 async function orderMeant(
@@ -136,6 +113,7 @@ function measureLines(
   };
   return [
     child.name,
+    ...(isReal && next !== null ? [`  ${nextWords(next, units)}`] : []),
     ...(known.length === 0 ? [] : [`  ${say('cli.measures.known', {}, units)}`]),
     ...known.map(
       ({ id, value }) => `    ${label(id).padEnd(wide)}  ${formatLength(value.mm, units)}${grown(id)}`,
@@ -151,7 +129,6 @@ function measureLines(
       `      ${say(`measure.${id}.how`, {}, units)}`,
       ...(isReal && value.from === 'estimated' ? [`      ${say(value.rule, {}, units)}`] : []),
     ]),
-    ...(isReal && next !== null ? [`  ${nextWords(next, units)}`] : []),
     ...doubts.map((doubt) => `  ${speak(doubt, units)}`),
     ...(isReal ? earlierLines(child, units) : []),
   ];

@@ -283,6 +283,15 @@ describe('growth', () => {
     expect(out).toMatch(/Efua\n +Efua: growth can be told from the birthday and the day of measuring\./);
   });
 
+  it('draws it with charts into a new PDF file', async () => {
+    const shell = createShell();
+    const file = shell.put('order.json', measured);
+    const { out } = await shell.run('growth', file, '--sheet', 'growth.pdf', '--json');
+    expect(JSON.parse(out)).toMatchObject({ ok: true, files: ['growth.pdf'] });
+    const wrong = await shell.run('growth', file, '--sheet', 'growth.txt');
+    expect(wrong).toMatchObject({ exit: 2, err: expect.stringMatching(/ends in \.pdf, not growth\.txt/) });
+  });
+
   it('tells other programs the numbers', async () => {
     const shell = createShell();
     const { out } = await shell.run('growth', shell.put('order.json', measured), '--json');

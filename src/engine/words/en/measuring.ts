@@ -59,7 +59,7 @@ export const measuring = {
   'measuring.view.back': 'the back',
   'measuring.view.side': 'the side',
 
-  'cli.measures.sheet': 'Drawn: {file}',
   'cli.measures.no-child': 'There is no child called "{name}" in this order. There are: {known}.',
-  'cli.measures.bad-sheet': 'A measuring sheet is a PDF: name a new file that ends in .pdf, not {found}.',
+  'cli.sheet.drawn': 'Drawn: {file}',
+  'cli.sheet.not-pdf': 'The sheet is a PDF: name a new file that ends in .pdf, not {found}.',
 } as const;
