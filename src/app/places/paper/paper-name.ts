@@ -6,6 +6,7 @@ const NAMES: Readonly<Record<string, WordKey>> = {
   'draw-by-hand.pdf': 'page.paper.what.by-hand',
   'checks.pdf': 'page.paper.what.checks',
   'growth.pdf': 'page.paper.what.growth',
+  'measuring-sheet.pdf': 'page.paper.what.measuring',
   'cut-list.pdf': 'page.paper.what.cut-list',
   'lay.pdf': 'page.paper.what.lay',
   'all-sizes.pdf': 'page.paper.what.sizes',

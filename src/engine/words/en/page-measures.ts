@@ -20,6 +20,8 @@ export const pageMeasures = {
   'page.measures.sheet.made': 'The sheet is saved as {file}.',
   'page.measures.sheet.open': 'Open it',
 
+  'page.paper.what.measuring': 'Measuring sheet',
+
   'page.growth': 'Growth to the day',
   'page.growth.no-days':
     'Write the birthday and the day of measuring: then it is told what {child} will measure on the day.',
