@@ -23,7 +23,7 @@ export const EXAMPLE_WORKROOM: WorkroomFile = {
     hours: { monday: 4, tuesday: 4, wednesday: 4, thursday: 4, friday: 4 },
     off: [{ from: '2027-05-01', to: '2027-05-03' }],
   },
-  times: { measure: 45, paper: 30, toile: 60, cut: 75, sew: 100, fit: 30, finish: 30 },
+  times: { measure: 45, paper: 30, toile: 60, cut: 75, sew: 100, fit: 30, finish: 15 },
   prices: [
     { what: 'ivory satin', price: '9.50', per: 'yd' },
     { what: 'ivory net', price: '3.20', per: 'yd' },

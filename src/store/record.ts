@@ -81,6 +81,7 @@ export function summaryOf(id: string, record: OrderRecord): OrderSummary {
     customer: textIn(file, 'customer'),
     dueDay: file.dueDay,
     children: file.children.map(({ name }) => name),
+    kept: file.pay?.kept ?? [],
   };
 }
 

@@ -106,6 +106,8 @@ export interface OrderSummary extends OrderFacts {
   /** As typed; sorts by time when it is a day at all. Empty when not yet given. */
   readonly dueDay: string;
   readonly children: readonly string[];
+  /** Minutes that she keeps free for it, by day. */
+  readonly kept: readonly { readonly day: string; readonly minutes: number }[];
 }
 
 /** A record that can't be read. It hinders nothing else; fetch it with `raw`, remove it with `discard`. */

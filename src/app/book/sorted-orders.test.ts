@@ -15,6 +15,7 @@ const order = (title: string, dueDay: string, more: Partial<OrderSummary> = {}):
   customer: null,
   dueDay,
   children: [],
+  kept: [],
   ...more,
 });
 

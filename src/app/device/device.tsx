@@ -26,6 +26,13 @@ export function Device({ children }: { readonly children: ReactNode }): ReactNod
   useEffect(() => {
     let open: Store | null = null;
     let gone = false;
+    /** Another tab has changed them. */
+    const takeOver = async (store: Store): Promise<void> => {
+      const settings = await store.settings();
+      if (gone || !settings.ok) return;
+      applyTheme(settings.value.theme);
+      setState({ store, settings: settings.value });
+    };
     const start = async (): Promise<void> => {
       const opened = await openStore();
       if (!opened.ok) return setState({ refusal: speak(opened.problem.say, 'in') });
@@ -37,6 +44,7 @@ export function Device({ children }: { readonly children: ReactNode }): ReactNod
       setState({ store: open, settings: settings.value });
       open.subscribe((event) => {
         if (event.kind === 'closed') setState({ refusal: speak(event.problem.say, 'in') });
+        if (event.kind === 'settings') void takeOver(opened.store);
       });
     };
     void start();

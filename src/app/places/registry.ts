@@ -70,4 +70,25 @@ export const PLACES: readonly Place[] = [
     panel: lazy(async () => ({ default: (await import('./paper/paper-place.tsx')).PaperPlace })),
     table: lazy(async () => ({ default: (await import('./paper/paper-table.tsx')).PaperTable })),
   },
+  {
+    id: 'shopping',
+    path: 'shopping',
+    word: 'page.place.shopping',
+    panel: lazy(async () => ({ default: (await import('./pay/shopping-place.tsx')).ShoppingPlace })),
+    table: 'none',
+  },
+  {
+    id: 'days',
+    path: 'days',
+    word: 'page.place.days',
+    panel: lazy(async () => ({ default: (await import('./pay/days-place.tsx')).DaysPlace })),
+    table: 'none',
+  },
+  {
+    id: 'bill',
+    path: 'bill',
+    word: 'page.place.bill',
+    panel: lazy(async () => ({ default: (await import('./pay/bill-place.tsx')).BillPlace })),
+    table: 'none',
+  },
 ];

@@ -45,7 +45,7 @@ export function payOfOrder(
   today: string,
   taken: ReadonlyMap<string, number> = new Map(),
 ): PayWork {
-  const sewMinutes = laid.children.map(sewingMinutes);
+  const sewMinutes = laid.children.map((child) => sewingMinutes(order, child));
   return payWork({ order, ...laid, workroom, today, taken, sewMinutes });
 }
 

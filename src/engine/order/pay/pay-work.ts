@@ -42,8 +42,8 @@ export interface PayWish {
   readonly today: string;
   /** Minutes that other orders keep, by day. */
   readonly taken: ReadonlyMap<string, number>;
-  /** How long the sewing plan takes, min, by child. */
-  readonly sewMinutes: readonly number[];
+  /** How long the sewing plan takes, min, by child; null where there is none. */
+  readonly sewMinutes: readonly (number | null)[];
 }
 
 /** Minutes of one child by the sort of work. */
@@ -80,6 +80,10 @@ export function payWork(wish: PayWish): PayWork {
   const room = readWorkroom(file, wanted.currency, order.units);
   const problems: PayProblem[] = [...wanted.problems, ...room.problems];
   const desk: PayDesk = { problems, units: order.units, currency: room.currency };
+  for (const [i, { name }] of children.entries()) {
+    if (wish.sewMinutes[i] === null)
+      problems.push(problem(`children[${i}]`, 'pay.no-sewing', { child: name }));
+  }
   const fittings = numberAt('pay.fittings', pay.fittings, [0, MOST_FITTINGS], 2, desk);
   const shopping = shoppingOf(wish, room);
   const { cost: materials, unpriced } = costOfAll(shopping, room.currency);

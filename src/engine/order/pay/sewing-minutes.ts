@@ -1,17 +1,12 @@
+import { sewPlan } from '../../sew/index.ts';
 import type { ChildReport } from '../check-order.ts';
+import type { Order } from '../order.ts';
+import { clothOf } from '../read-cloths.ts';
+import { CLOTH_ROLES } from '../schema.ts';
 
-/** How long sewing takes, min, for dresses whose sewing plan is not known. */
-export function sewingMinutes({ dress: { garment } }: ChildReport): number {
-  const has = (pattern: RegExp): boolean => garment.pieces.some(({ id }) => pattern.test(id));
-  const lined = garment.pieces.some(({ layer }) => layer === 'lining');
-  return (
-    (lined ? 90 : 60) +
-    (has(/sleeve/) ? 40 : 0) +
-    (has(/yoke/) ? 45 : 0) +
-    (has(/skirt/) ? 90 : 0) +
-    (garment.closing === null ? 0 : 30) +
-    (garment.pieces.some(({ cloth }) => cloth === 'net') ? 60 : 0) +
-    (has(/bow|sash/) ? 30 : 0) +
-    80
-  );
+/** How long the sewing plan of a child's dress takes, min; null where it can't be sewn as it is designed. */
+export function sewingMinutes(order: Order, { dress: { garment }, pieces }: ChildReport): number | null {
+  const clothKinds = Object.fromEntries(CLOTH_ROLES.map((role) => [role, clothOf(order.cloths, role).kind]));
+  const result = sewPlan({ garment, cut: pieces, clothKinds });
+  return result.ok ? result.plan.minutes : null;
 }

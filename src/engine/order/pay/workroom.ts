@@ -48,7 +48,7 @@ export const USUAL_TIMES: Readonly<Record<WorkKind, number>> = {
   cut: 75,
   sew: 100,
   fit: 30,
-  finish: 30,
+  finish: 15,
 };
 
 /** Half of the price is paid before work begins (three dressmakers' terms ask from 25 % of the labour to 60 % of all). */

@@ -32,6 +32,8 @@ export const bill = {
   'pay.not-a-day': '“{found}” is not a day. Write year, month and day, for instance 2027-06-12.',
   'pay.not-a-length': '“{found}” can’t be read as a length. Write for instance 60 cm or 24 in.',
   'pay.no-rate': 'What does an hour of your work cost? Nothing can be reckoned without it.',
+  'pay.no-sewing':
+    '{child}: there is no sewing plan for this dress, so its sewing is reckoned as no time at all. See at the sewing what to change.',
   'pay.unpriced': 'No price yet for: {goods}. The price of the order leaves them out.',
   'pay.no-payment': 'No payment is written down yet, so there is nothing to give a receipt for.',
   'pay.unknown-field': 'there is no field {found} in a workroom. The fields here are: {known}.',
@@ -57,7 +59,7 @@ export const bill = {
   'work.cut': 'cutting',
   'work.sew': 'sewing',
   'work.fit': 'fittings',
-  'work.finish': 'pressing, counting pins, packing',
+  'work.finish': 'counting pins, packing, handing over',
 
   'work.measure.short': 'measure',
   'work.paper.short': 'paper',

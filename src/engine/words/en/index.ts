@@ -18,6 +18,7 @@ import { pageGuide } from './page-guide.ts';
 import { pageMeasures } from './page-measures.ts';
 import { pageOrder } from './page-order.ts';
 import { pagePaper } from './page-paper.ts';
+import { pagePay } from './page-pay.ts';
 import { pageTable } from './page-table.ts';
 import { paper } from './paper.ts';
 import { paperLay } from './paper-lay.ts';
@@ -46,6 +47,7 @@ export const en = {
   ...paper,
   ...paperLay,
   ...pagePaper,
+  ...pagePay,
   ...pageTable,
   ...order,
   ...ownChanges,
