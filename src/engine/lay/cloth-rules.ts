@@ -66,7 +66,8 @@ export interface Flaw {
  * `lengthwise`: the grain line along the cloth. `cross-allowed`: or across it. `any`: every eighth of a turn.
  * `bias`: the grain line at 45 degrees.
  */
-export type GrainRule = 'lengthwise' | 'cross-allowed' | 'any' | 'bias';
+export type GrainRule = (typeof GRAIN_RULES)[number];
+export const GRAIN_RULES = ['lengthwise', 'cross-allowed', 'any', 'bias'] as const;
 
 /** A point of the stitching line that meets the points of the same `group` on other pieces on one line of the stripe. */
 export interface StripeMatch {

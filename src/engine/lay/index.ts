@@ -7,6 +7,10 @@ export type {
   LayPin,
   StripeMatch,
 } from './cloth-rules.ts';
+export {
+  GRAIN_RULES,
+  type GrainRule,
+} from './cloth-rules.ts';
 export { grownOutline } from './grown-outline.ts';
 export { type KeptPlace, keptPlaces, lengthOf, pinsOf, placedAgain } from './kept-lay.ts';
 export { type ClothAtHand, type LengthsProgress, layOnLengths, planOnLength } from './lay-lengths.ts';

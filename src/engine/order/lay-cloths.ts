@@ -125,7 +125,13 @@ export function piecesToLay(cloth: OrderCloth, pieces: readonly CutPiece[]): rea
   return pieces.map((cut): LayPiece => {
     const matches = cloth.repeat === undefined ? [] : stripeMatches(cut);
     const { child } = cut.label;
-    return { cut, child, grain: 'lengthwise', ...(matches.length === 0 ? {} : { matches }) };
+    return {
+      cut,
+      child,
+      grain: cloth.grain.get(cut.piece.id) ?? 'lengthwise',
+      ...(matches.length === 0 ? {} : { matches }),
+      ...(cloth.oneLength ? { together: child } : {}),
+    };
   });
 }
 

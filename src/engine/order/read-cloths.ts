@@ -88,7 +88,10 @@ export function readCloths(files: readonly ClothFile[], units: UnitSystem, reade
       width,
       usableWidth,
       extra: extra / 100,
-      way: file.way ?? (file.kind !== undefined && ONE_WAY.includes(file.kind) ? 'one-way' : 'both-ways'),
+      ...wayOf(file),
+      facesAlike: file.facesAlike ?? false,
+      oneLength: file.oneLength ?? false,
+      grain: new Map(file.grain?.map(({ piece, lies }) => [piece.trim(), lies])),
       folding: file.folding ?? 'single',
       selvedgesToMiddle: file.selvedgesToMiddle ?? false,
       gap: file.gap === undefined ? GAP : reader.length(at('gap'), file.gap, GAPS),
@@ -104,6 +107,11 @@ export function readCloths(files: readonly ClothFile[], units: UnitSystem, reade
     problems.push(fieldProblem({ child: null, path: ['cloths'] }, 'order.cloth.no-main'));
   }
   return { cloths, problems };
+}
+
+function wayOf({ way, kind }: ClothFile): Pick<OrderCloth, 'way' | 'garmentOneWay'> {
+  if (way === 'child-one-way') return { way: 'both-ways', garmentOneWay: true };
+  return { way: way ?? (kind !== undefined && ONE_WAY.includes(kind) ? 'one-way' : 'both-ways') };
 }
 
 const sameWord = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
