@@ -53,7 +53,10 @@ export async function sewCommand(io: Io, file: string, wish: SewWish): Promise<E
   if (!report.ok) return sayRefusal(io, orderRefusal(report.problems, order.units), json);
   const wanted = report.children.filter(({ name }) => child === undefined || name === child);
   const planned = wanted.map(
-    (one): Planned => ({ report: one, result: childSewing(order, reportDrawing(one)) }),
+    (one): Planned => ({
+      report: one,
+      result: childSewing(order, reportDrawing(one), one.dress.child.sewing),
+    }),
   );
   if (sheet !== undefined) {
     const refused = await writeSheet(io, order, wanted, wish, sheet);

@@ -71,6 +71,13 @@ export const PLACES: readonly Place[] = [
     table: lazy(async () => ({ default: (await import('./paper/paper-table.tsx')).PaperTable })),
   },
   {
+    id: 'sew',
+    path: 'sew',
+    word: 'page.place.sew',
+    panel: lazy(async () => ({ default: (await import('./sew/sew-place.tsx')).SewPlace })),
+    table: 'none',
+  },
+  {
     id: 'shopping',
     path: 'shopping',
     word: 'page.place.shopping',

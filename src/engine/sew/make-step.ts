@@ -48,7 +48,8 @@ function titleOf(look: SewLook, kind: StepKind, at: readonly EdgeRef[]): Saying 
   const named = [...new Map(at.map((ref) => [ref.piece, ref])).values()];
   if (named.length === 0) return tell(`sew.step.${kind}`);
   if (named.length <= MOST_NAMED) return tell('sew.title', { step, pieces: piecesOf(look, named) });
-  return tell('sew.title-more', { step, pieces: piecesOf(look, named.slice(0, MOST_NAMED - 1)) });
+  const [first, second] = named.map((ref) => pieceAt(look, ref).title);
+  return tell('sew.title-more', { step, first: first ?? '', second: second ?? '' });
 }
 
 /** Narrow in net; enclosed where the lining of the bodice comes to lie over all of them; neatened elsewhere. */

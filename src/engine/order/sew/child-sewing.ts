@@ -41,10 +41,10 @@ export type ChildSewingResult =
 export function childSewing(
   order: Order,
   { drawn, pieces }: Pick<ChildDrawing, 'drawn' | 'pieces'>,
+  kept: SewingFile,
   others: readonly TimedStep[] = [],
 ): ChildSewingResult {
   const input: SewInput = { garment: drawn.garment, cut: pieces, clothKinds: clothKindsOf(order) };
-  const kept = drawn.child.sewing;
   const files = order.children.map(({ sewing }) => sewing);
   const planned = sewPlan(input, stepTimes([...files.flatMap(timedSteps), ...others]));
   if (!planned.ok) return planned;

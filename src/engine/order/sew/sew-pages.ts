@@ -1,4 +1,5 @@
 import { tell } from '../../design/index.ts';
+import type { Garment } from '../../piece/index.ts';
 import { batchSteps, type PlannedStep } from '../../sew/index.ts';
 import {
   type FlowBlock,
@@ -19,7 +20,7 @@ import { cautionsOf } from './cautions.ts';
 import { type ChildSewing, childSewing } from './child-sewing.ts';
 
 /** How much of the page the drawing of a step takes, mm. */
-export const STEP_ROOM = { width: 62, height: 44 };
+export const STEP_ROOM = { width: 62, height: 38 };
 
 /**
  * The sewing plan of one child: cautions first, then the steps in their order, each with its drawing, its reason, its
@@ -33,7 +34,7 @@ export function sewPages(
   date: string,
 ): readonly Page[] {
   const told = (key: WordKey, values = {}): string => say(key, values, ink.units);
-  const result = childSewing(order, reportDrawing(report));
+  const result = childSewing(order, reportDrawing(report), report.dress.child.sewing);
   const name = told('sew.paper.name');
   const blocks: FlowBlock[] = [
     { kind: 'title', text: `${name}: ${report.name}` },
@@ -98,7 +99,7 @@ function planBlocks(report: ChildReport, sewing: ChildSewing, paper: Paper, ink:
           text: tell(step.say, ink.units),
           reason: sentences(step.reasons, ink),
           time: told('sew.paper.minutes', { minutes: step.minutes }),
-          figure: figureOf(report, step, ink),
+          figure: figureOf(report.dress.garment, step, ink),
         },
         paper,
         ink,
@@ -110,7 +111,7 @@ function planBlocks(report: ChildReport, sewing: ChildSewing, paper: Paper, ink:
 
 /** The drawing of a step from the pieces of this dress; null where the step handles none. */
 export function figureOf(
-  { dress: { garment } }: Pick<ChildReport, 'dress'>,
+  garment: Garment,
   step: Pick<PlannedStep, 'sideA' | 'sideB'>,
   ink: Ink,
 ): StepFigure | null {
@@ -130,7 +131,9 @@ export function partySewPages(
 ): readonly Page[] {
   const told = (key: WordKey, values = {}): string => say(key, values, ink.units);
   const name = told('sew.paper.party-name');
-  const results = reports.map((report) => childSewing(order, reportDrawing(report)));
+  const results = reports.map((report) =>
+    childSewing(order, reportDrawing(report), report.dress.child.sewing),
+  );
   const lists = results.map((result) =>
     result.ok ? result.sewing.steps.filter(({ id }) => !result.sewing.leftOut.has(id)) : [],
   );

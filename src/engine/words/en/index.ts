@@ -19,6 +19,7 @@ import { pageMeasures } from './page-measures.ts';
 import { pageOrder } from './page-order.ts';
 import { pagePaper } from './page-paper.ts';
 import { pagePay } from './page-pay.ts';
+import { pageSew } from './page-sew.ts';
 import { pageTable } from './page-table.ts';
 import { paper } from './paper.ts';
 import { paperLay } from './paper-lay.ts';
@@ -48,6 +49,7 @@ export const en = {
   ...paperLay,
   ...pagePaper,
   ...pagePay,
+  ...pageSew,
   ...pageTable,
   ...order,
   ...ownChanges,

@@ -25,6 +25,7 @@ export const page = {
   'page.place.fit': 'Fit',
   'page.place.cloth': 'Cloth',
   'page.place.paper': 'Paper',
+  'page.place.sew': 'Sew',
   'page.places': 'Places of the work',
   'page.children': 'Children of this order',
   'page.panel.taller': 'Make the panel taller',

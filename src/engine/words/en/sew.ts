@@ -4,7 +4,7 @@ export const sew = {
   'sew.list.comma': '{first}, {rest}',
   'sew.edge-of': '{edge} of {pieces}',
   'sew.title': '{step}: {pieces}',
-  'sew.title-more': '{step}: {pieces} and more',
+  'sew.title-more': '{step}: {first}, {second} and more',
   'sew.breaks.later': '{step} now comes before {need}, which it needs. Move it down, or undo.',
   'sew.breaks.left-out': '{step} is left out. It stays open: {edges}. Put it back, or finish it another way.',
   'sew.breaks.left-out-plain': '{step} is left out. Put it back, or do it another way.',
