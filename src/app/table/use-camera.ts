@@ -26,7 +26,12 @@ export interface CameraWork {
  * The camera lives outside React: a gesture writes one transform and one custom property, so that sixty frames a
  * second are kept however much lies on the table. `viewKey` says when something else is looked at, and all is shown.
  */
-export function useCamera(sheet: RefObject<HTMLElement | null>, box: Bounds, viewKey: string): CameraWork {
+export function useCamera(
+  sheet: RefObject<HTMLElement | null>,
+  box: Bounds,
+  viewKey: string,
+  air?: Screen,
+): CameraWork {
   const group = useRef<SVGGElement | null>(null);
   const [screen, setScreen] = useState(UNMEASURED);
   const now = useRef<Camera>(cameraOn(box, UNMEASURED));
@@ -78,8 +83,8 @@ export function useCamera(sheet: RefObject<HTMLElement | null>, box: Bounds, vie
     lastSeen.current = seen;
     fitted.current = true;
     cancelAnimationFrame(glide.current);
-    write(cameraOn(boxNow.current, screen), true);
-  }, [seen, viewKey, screen, write]);
+    write(cameraOn(boxNow.current, screen, air), true);
+  }, [seen, viewKey, screen, air, write]);
 
   const glideTo = useCallback(
     (goal: Camera): void => {
@@ -122,8 +127,8 @@ export function useCamera(sheet: RefObject<HTMLElement | null>, box: Bounds, vie
   );
   const all = useCallback((): void => {
     fitted.current = true;
-    glideTo(cameraOn(boxNow.current, screen));
-  }, [glideTo, screen]);
+    glideTo(cameraOn(boxNow.current, screen, air));
+  }, [glideTo, screen, air]);
   const show = useCallback(
     (place: Bounds): void => {
       if (seesWell(now.current, place, screen)) return;

@@ -22,14 +22,17 @@ export interface LayBench {
   enough(): void;
 }
 
-/** A second search that helps; `waiting`: the first one waits for news of it. */
+/** A second search that helps; `waiting`: the first one waits for news of it, which has `arrived` when that resolves. */
 export interface Help {
   readonly pack: Packer;
   readonly waiting: () => boolean;
+  readonly arrived: () => Promise<void>;
 }
 
 /** So long the search goes on before it tells how far it is and listens whether it is enough, ms. */
 const LISTEN = 100;
+/** So long it waits for the other one before it tells that it is still there, ms. */
+const PATIENCE = 250;
 /** The clock ends the search, not a count of tries. */
 const ENDLESS = 1e12;
 /** A shorter search is over before a second one could help, s. */
@@ -38,7 +41,7 @@ const HELPED_FROM = 5;
 /** `clock` in ms; `pause` lets the worker hear what was said to it; `help`: null where there is none to be had. */
 export function createLayBench(
   clock: () => number,
-  pause: () => Promise<unknown>,
+  pause: (ms: number) => Promise<unknown>,
   help: () => Help | null,
 ): LayBench {
   const drawn = drawnOnce();
@@ -74,7 +77,7 @@ export function createLayBench(
         const lengths = length < shortest - 1e-9 ? placesOnly(value.lengths ?? []) : null;
         shortest = Math.min(shortest, length);
         onProgress({ gone: Math.min(1, Math.max(gone(), spent / evaluations)), evaluations: spent, lengths });
-        await pause();
+        await (helped?.waiting() === true ? Promise.race([helped.arrived(), pause(PATIENCE)]) : pause(0));
         heard = clock();
       }
     },

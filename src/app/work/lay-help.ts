@@ -6,31 +6,45 @@ import type { Help } from './lay-bench.ts';
  * first search then hears that nothing shorter was found.
  */
 export function openHelp(start: () => Worker): () => Help | null {
-  let worker: Worker | null | 'none' = navigator.hardwareConcurrency > 1 ? null : 'none';
-  const reports: LegReport[] = [];
-  const begin = (): Worker => {
-    const begun = start();
-    begun.addEventListener('message', ({ data }: MessageEvent<LegReport>) => reports.push(data));
-    begun.addEventListener('error', (event) => {
-      event.preventDefault();
-      begun.terminate();
-      worker = 'none';
-    });
-    return begun;
-  };
+  let help: { readonly now: Help; readonly isGone: () => boolean } | null = null;
   return () => {
-    if (worker === 'none') return null;
-    worker ??= begin();
-    const { pack, waiting } = packWithHelp({
-      send: (request) => {
-        if (worker !== 'none') worker?.postMessage(request);
-      },
-      take: (job) => {
-        const at = reports.findIndex((report) => report.job === job);
-        if (at >= 0) return reports.splice(at, 1)[0];
-        return worker === 'none' ? { job, best: null } : undefined;
-      },
-    });
-    return { pack, waiting };
+    if (navigator.hardwareConcurrency < 2) return null;
+    help ??= begun(start());
+    return help.isGone() ? null : help.now;
   };
+}
+
+function begun(worker: Worker): { readonly now: Help; readonly isGone: () => boolean } {
+  const reports: LegReport[] = [];
+  let isGone = false;
+  let news: (() => void) | null = null;
+  const arrive = (): void => {
+    news?.();
+    news = null;
+  };
+  worker.addEventListener('message', ({ data }: MessageEvent<LegReport>) => {
+    reports.push(data);
+    arrive();
+  });
+  worker.addEventListener('error', (event) => {
+    event.preventDefault();
+    worker.terminate();
+    isGone = true;
+    arrive();
+  });
+  const { pack, waiting } = packWithHelp({
+    send: (request) => worker.postMessage(request),
+    take: (job) => {
+      const at = reports.findIndex((report) => report.job === job);
+      if (at >= 0) return reports.splice(at, 1)[0];
+      return isGone ? { job, best: null } : undefined;
+    },
+  });
+  const arrived = (): Promise<void> =>
+    reports.length > 0 || isGone
+      ? Promise.resolve()
+      : new Promise((resolve) => {
+          news = resolve;
+        });
+  return { now: { pack, waiting, arrived }, isGone: () => isGone };
 }

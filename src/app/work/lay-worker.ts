@@ -4,7 +4,7 @@ import { openHelp } from './lay-help.ts';
 
 /** The worker that lays cloths. */
 
-const pause = (): Promise<void> => new Promise((done) => setTimeout(done, 0));
+const pause = (ms: number): Promise<void> => new Promise((done) => setTimeout(done, ms));
 const startHelper = (): Worker =>
   new Worker(new URL('./lay-helper-worker.ts', import.meta.url), { type: 'module' });
 

@@ -21,17 +21,21 @@ const SILENT = 45_000;
 /** Goes on from a lay and makes it shorter. A worker that falls silent ends it as failed. */
 export async function searchLay(wish: LayWish, onProgress: OnLayProgress): Promise<WorkEnd<LayAnswer>> {
   let isSilent = false;
+  let isOver = false;
   const giveUp = (): void => {
     isSilent = true;
     workshop.stop();
   };
   let watch = setTimeout(giveUp, SILENT);
+  // What a worker tells on its way comes by a way of its own, and may come after the answer.
   const heard: OnLayProgress = (step) => {
+    if (isOver) return;
     clearTimeout(watch);
     watch = setTimeout(giveUp, SILENT);
     onProgress(step);
   };
   const end = await workshop.begin<LayAnswer>((door) => door.search(wish, proxy(heard)));
+  isOver = true;
   clearTimeout(watch);
   return isSilent ? { ok: false, code: 'failed', why: '' } : end;
 }

@@ -9,19 +9,22 @@ import type { SceneStretch } from './lay-scene.ts';
 
 /** Of a selvedge as it is drawn, mm. */
 const SELVEDGE = 12;
-/** Between the marks of the scale, mm. */
+/** Between the marks of the scale, mm; wider apart by a round number where they would stand closer than so many px. */
 const STEPS = { in: 254, cm: 250 } as const;
+const APART = 56;
 
 /** The cloth itself: its selvedges or folds, its cut end, a scale along it, and where it can't be used. */
 export function ClothStrip({
   scene: { laid, cloth: end, stretch },
   plan,
   how,
+  zoom,
   units,
 }: {
   readonly scene: SceneStretch;
   readonly plan: LayPlan;
   readonly how: string;
+  readonly zoom: number;
   readonly units: UnitSystem;
 }): ReactNode {
   const { folding, depth, from } = laid;
@@ -40,7 +43,7 @@ export function ClothStrip({
       {blocked.map((ring) => (
         <path key={JSON.stringify(ring[0])} className="lay-blocked" d={ringData(ring)} />
       ))}
-      <Scale end={end} depth={depth} units={units} />
+      <Scale end={end} depth={depth} zoom={zoom} units={units} />
       <EdgeWord at={{ x: 0, y: -SELVEDGE }} lift={-6}>
         {`${how}. ${say(isFolded ? 'page.cloth.fold' : 'page.cloth.selvedge', {}, units)}`}
       </EdgeWord>
@@ -74,13 +77,15 @@ function ClothEdge({
 function Scale({
   end,
   depth,
+  zoom,
   units,
 }: {
   readonly end: number;
   readonly depth: number;
+  readonly zoom: number;
   readonly units: UnitSystem;
 }): ReactNode {
-  const step = STEPS[units];
+  const step = STEPS[units] * ([1, 2, 4, 10].find((k) => STEPS[units] * k * zoom > APART) ?? 20);
   const marks = Array.from({ length: Math.floor(end / step) }, (_, i) => (i + 1) * step);
   return marks.map((x) => (
     <g key={x}>

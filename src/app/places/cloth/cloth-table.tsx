@@ -33,6 +33,8 @@ export function ClothTable(): ReactNode {
 }
 
 const NEARER = 1.4;
+/** For the words above and below the cloth, px. */
+const AIR = { width: 12, height: 36 };
 /** Screen px by which an arrow key moves the drawing. */
 const PAN = 60;
 const PANS: Readonly<Record<string, Point>> = {
@@ -54,7 +56,7 @@ function LayOnTable({ seen }: { readonly seen: SeenLay }): ReactNode {
   const said = useDesk((desk) => desk.said);
   const hand = useHand(seen);
   const scene = useMemo(() => layScene(seen), [seen]);
-  const work = useCamera(sheet, sceneBox(scene), keyOf(seen));
+  const work = useCamera(sheet, sceneBox(scene), keyOf(seen), AIR);
   const camera = useRef(work.camera);
   camera.current = work.camera;
   const { drag, dragged } = useLayDrag(seen, hand, camera);
@@ -97,7 +99,7 @@ function LayOnTable({ seen }: { readonly seen: SeenLay }): ReactNode {
   };
 
   return (
-    <section className="t-table">
+    <section className="t-table lay-table">
       <div className="t-sheet" ref={sheet}>
         <svg
           ref={svg}
@@ -206,7 +208,7 @@ function StretchOnTable({
   const topPiece = last === null ? undefined : laid.pieces[last];
   return (
     <>
-      <ClothStrip scene={scene} plan={length.plan} how={where} units={units} />
+      <ClothStrip scene={scene} plan={length.plan} how={where} zoom={zoom} units={units} />
       {[...order, ...(last === null ? [] : [last])].map((item) => {
         const one = laid.pieces[item];
         const piece = length.plan.pieces[one?.piece ?? -1];

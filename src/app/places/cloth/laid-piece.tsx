@@ -46,8 +46,8 @@ export const LaidPiece = memo(function LaidPiece(props: LaidPieceProps): ReactNo
         <path className="lay-grain" d={lineData(foot.at, head.at) + arrow(head.at, foot.at)} />
       )}
       <AtSize at={middle}>
-        {words.map((line, i) => (
-          <text key={line} className="lay-name" y={4 + 15 * (i - (words.length - 1) / 2)}>
+        {(look === 'picked' ? [] : words).map((line, i) => (
+          <text key={line} className="lay-name" y={i === 0 ? -5 : 15}>
             {line}
           </text>
         ))}

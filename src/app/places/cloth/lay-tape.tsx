@@ -27,13 +27,13 @@ export function LayTape({
       <g key={pin.name} className="lay-tape">
         <path d={lineData(low, at) + lineData(edge, at)} />
         <circle cx={at.x} cy={at.y} r={3} />
-        <AtSize at={{ x: at.x / 2, y: at.y }}>
-          <text className="lay-measure" y={i === 0 ? -6 : 16}>
+        <AtSize at={at}>
+          <text className="lay-measure lay-right" x={-6} y={i === 0 ? -6 : 16}>
             {clothText(along, units)}
           </text>
         </AtSize>
         <AtSize at={{ x: at.x, y: (at.y + edge.y) / 2 }}>
-          <text className="lay-measure lay-left" x={6}>
+          <text className={i === 0 ? 'lay-measure lay-right' : 'lay-measure lay-left'} x={i === 0 ? -6 : 6}>
             {clothText(across, units)}
           </text>
         </AtSize>
