@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { type Download, expect, type Page, test } from '@playwright/test';
 import { readPdf } from '../outside/pdf-reading.ts';
-import { accessFaults, field, goTo, kept, openExample, watch, write } from './page.ts';
+import { accessFaults, goTo, kept, openExample, watch, write } from './page.ts';
 
 /** Presses a button that saves a file, and reads the file. */
 async function saved(

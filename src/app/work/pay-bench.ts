@@ -31,7 +31,7 @@ export interface PayBench {
 
 export function createPayBench(fonts: PaperFonts): PayBench {
   const measure = createTextMeasure(fonts);
-  let last: { readonly key: string; readonly laid: LaidOrder } | null = null;
+  let last: { readonly key: string; readonly order: Order; readonly laid: LaidOrder } | null = null;
 
   /** The dresses of the order, laid; those of before where nothing but money and names has changed. */
   const laidNow = ({ file, today }: PayGrounds): PayAnswer<{ order: Order; laid: LaidOrder }> => {
@@ -43,9 +43,11 @@ export function createPayBench(fonts: PaperFonts): PayBench {
       last = null;
       const laid = laidOrder(read.order, today);
       if (!laid.ok) return { ok: false, code: 'problems', problems: laid.problems };
-      last = { key, laid: laid.laid };
+      last = { key, order: read.order, laid: laid.laid };
     }
-    return { ok: true, value: { order: read.order, laid: last.laid } };
+    // The lays know the cloths of the order that was laid.
+    const { title, customer, pay } = read.order;
+    return { ok: true, value: { order: { ...last.order, title, customer, pay }, laid: last.laid } };
   };
 
   const workNow = (grounds: PayGrounds): PayAnswer<{ order: Order; work: PayWork }> => {

@@ -34,12 +34,7 @@ export function RateFields({ work }: { readonly work: PayWork | null }): ReactNo
     <section className="part">
       <h3>{say('page.bill.rates', {}, units)}</h3>
       <div className="fields">
-        <TextField
-          label={say('page.bill.currency.own', {}, units)}
-          value={rates.currency ?? ''}
-          problem={usePayProblem(work, 'rates.currency')}
-          onChange={(text) => write('currency', filled(text))}
-        />
+        <OwnCurrency work={work} />
         <AmountField
           label={say('page.bill.per-hour', {}, units)}
           value={rates.perHour}
@@ -81,6 +76,25 @@ export function RateFields({ work }: { readonly work: PayWork | null }): ReactNo
       <p className="quiet small">{say('page.bill.times.about', {}, units)}</p>
       <UsualTimes work={work} />
     </section>
+  );
+}
+
+/** Her currency, where no order says another. */
+export function OwnCurrency({ work }: { readonly work: PayWork | null }): ReactNode {
+  const units = useUnits();
+  const { rates = {} } = useWorkroom();
+  const change = useChangeWorkroom();
+  return (
+    <TextField
+      label={say('page.bill.currency.own', {}, units)}
+      value={rates.currency ?? ''}
+      about={say('page.bill.currency.code', {}, units)}
+      problem={usePayProblem(work, 'rates.currency')}
+      onChange={(text) => {
+        const { currency: _, ...rest } = rates;
+        change('rates', text.trim() === '' ? rest : { ...rest, currency: text });
+      }}
+    />
   );
 }
 

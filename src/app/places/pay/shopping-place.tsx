@@ -12,6 +12,7 @@ import { say } from '../../../engine/words/index.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { useTell, useUnits } from '../../session/use-session.ts';
 import { AmountField, MakeButton, ReckonState } from './pay-parts.tsx';
+import { OwnCurrency } from './rate-fields.tsx';
 import { StashList } from './stash-list.tsx';
 import { useChangeWorkroom, usePay, usePayProblem, useWorkroom } from './use-pay.ts';
 import '../../look/pay.css';
@@ -26,6 +27,9 @@ export function ShoppingPlace(): ReactNode {
       <ReckonState busy={busy} wrong={wrong} />
       {work !== null && (
         <section className="part">
+          <div className="fields">
+            <OwnCurrency work={work} />
+          </div>
           <ul className="pay-rows">
             {work.shopping.map((row) => (
               <BuyRow key={row.key} row={row} work={work} />
@@ -86,24 +90,29 @@ function BuyRow({ row, work }: { readonly row: ShoppingRow; readonly work: PayWo
   const name = goodsName(row.what, units);
   const have = stashText(row, units);
   return (
-    <li className="pay-row">
-      <div className="pay-row-head">
-        <strong>{name}</strong>
-        <span>
-          {row.toBuy === 0
-            ? say('page.shopping.nothing', {}, units)
-            : say('page.shopping.buy', { buy: buyText(row) }, units)}
-        </span>
-        <span className="pay-amount">{row.cost === null ? '' : moneyText(row.cost)}</span>
+    <li className="pay-row pay-buy">
+      <div>
+        <div className="pay-row-head">
+          <strong>{name}</strong>
+          <span>
+            {row.toBuy === 0
+              ? say('page.shopping.nothing', {}, units)
+              : say('page.shopping.buy', { buy: buyText(row) }, units)}
+          </span>
+          <span className="pay-amount">{row.cost === null ? '' : moneyText(row.cost)}</span>
+        </div>
+        {have !== '' && <p className="quiet small">{say('page.shopping.have', { have }, units)}</p>}
+        {row.notes
+          .filter(({ code }) => code !== 'bill.stash.enough')
+          .map((note) => (
+            <p
+              key={note.code}
+              className={note.code === 'bill.stash.too-small' ? 'doubt small' : 'quiet small'}
+            >
+              {tellIt(stashSaying(note, work.names))}
+            </p>
+          ))}
       </div>
-      {have !== '' && <p className="quiet small">{say('page.shopping.have', { have }, units)}</p>}
-      {row.notes
-        .filter(({ code }) => code !== 'bill.stash.enough')
-        .map((note) => (
-          <p key={note.code} className={note.code === 'bill.stash.too-small' ? 'doubt small' : 'quiet small'}>
-            {tellIt(stashSaying(note, work.names))}
-          </p>
-        ))}
       <PriceFields row={row} name={name} work={work} />
     </li>
   );

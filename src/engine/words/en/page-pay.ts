@@ -83,6 +83,7 @@ export const pagePay = {
   'page.bill.currency.about': 'Your own is {currency}.',
   'page.bill.rates': 'What you ask',
   'page.bill.currency.own': 'Your currency',
+  'page.bill.currency.code': 'A code of three letters: EUR, GBP, NGN, USD ...',
   'page.bill.per-hour': 'An hour of your work',
   'page.bill.overhead': 'Overhead, of labour',
   'page.bill.profit': 'Profit, of all cost',
