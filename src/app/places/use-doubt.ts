@@ -3,7 +3,7 @@ import type { Finding } from '../../engine/order/index.ts';
 import { fieldSentence, useSessionState, useTell } from '../session/use-session.ts';
 
 /** What a doubt may be about. */
-export type DoubtedField = MeasureId | 'weight' | 'age';
+type DoubtedField = MeasureId | 'weight' | 'age';
 
 /** What is worth a second look at one field of a child, as a sentence; null while the field is being mended. */
 export function useDoubt(index: number, field: DoubtedField): string | null {

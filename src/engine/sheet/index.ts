@@ -8,7 +8,7 @@ export { type ClothCutList, type LaidOnLength, layPages } from './lay-pages.ts';
 export { landmarkFigure } from './measuring/landmark-figure.ts';
 export { LANDMARKS, type LandmarkId } from './measuring/landmarks.ts';
 export { type MeasureCard, measureCards } from './measuring/measure-cards.ts';
-export { type MeasurePicture, measurePicture, type PictureLook } from './measuring/measure-picture.ts';
+export { type MeasurePicture, measurePicture } from './measuring/measure-picture.ts';
 export type { TakenId } from './measuring/tape-places.ts';
 export { nestedSizePages, type SizeSet } from './nested-sizes.ts';
 export { PAPER_FORMATS, type Paper, type PaperName, paperOf } from './paper-format.ts';

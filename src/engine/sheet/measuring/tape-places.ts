@@ -1,7 +1,7 @@
 import type { MeasureId } from '../../body/index.ts';
 import { type Bounds, cubic, type Path, type Point, pathOf } from '../../geometry/index.ts';
 import { boxAt, rectanglePath } from '../shapes.ts';
-import { type At, type ChildView, smooth, straight } from './child-drawing.ts';
+import { type At, CHILD_HEIGHT, type ChildView, smooth, straight } from './child-drawing.ts';
 import type { LandmarkId } from './landmarks.ts';
 
 /** Weight is taken with the lengths, and has a place on the sheet. */
@@ -33,7 +33,7 @@ const marked = (id: LandmarkId, x: number, y: number, dx: number, dy: number): M
   aside: { x: dx, y: dy },
 });
 
-const FLOOR = 1160;
+const FLOOR = CHILD_HEIGHT;
 const WAIST = 466;
 const SCALES = 36;
 
