@@ -77,6 +77,19 @@ describe('the papers of one child', () => {
     expect(steps.map(({ done }) => done)).toEqual(document.pages.map((_, i) => i + 1));
   });
 
+  it('the measuring sheet is that of the pack, and is made also where something must not be cut', async () => {
+    const wish = { of: 0, path: 'measuring-sheet.pdf', evenSo: false };
+    const made = answered(await bench.make(grounds, wish, () => {}));
+    expect(made.fileName).toBe('Amina - measuring-sheet.pdf');
+    const document = documents.find(({ path }) => path === 'Amina/measuring-sheet.pdf');
+    if (document?.kind !== 'pages') throw new Error('The pack has the measuring sheet.');
+    const creationDate = new Date(`${day}T00:00:00Z`);
+    const bytes = await writePdf(document.pages, { title: document.title, creationDate, fonts });
+    expect(Buffer.compare(await bytesOf(made.content), bytes)).toBe(0);
+    const barred = { file: fileOf(withoutZip), today: TODAY };
+    expect(answered(await bench.make(barred, wish, () => {})).pages).toBe(document.pages.length);
+  });
+
   it('can be made while another child cannot be read', () => {
     const file = fileOf((order) => {
       two(order);
