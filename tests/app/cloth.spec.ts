@@ -276,7 +276,7 @@ test('what is kept is what the papers print', async ({ page }) => {
   const long = ((await buy.textContent()) ?? '').replace('Buy ', '');
   await kept(page);
   await goTo(page, 'Paper');
-  const row = page.locator('.paper-row', { hasText: 'lay' }).first();
+  const row = page.locator('.paper-row', { hasText: 'How it lies on the cloth' });
   await row.click();
   await expect(page.locator('.paper-pages')).toContainText(long, { timeout: 60_000 });
 });

@@ -9,12 +9,14 @@ import type { LayPlan } from './lay-plan.ts';
  */
 export function layMark({ pieces, stretches, cloth }: LayPlan): string {
   const mark = markMaker();
+  // A child may be called something else without anything being laid anew.
+  const children = [...new Set(pieces.map(({ child }) => child))];
   for (const { folding, depth, items } of stretches) {
     mark.text(folding);
     mark.length(depth);
     for (const { piece, copies, layer, shape, variants, anchor } of items) {
-      const { child, cut } = pieces[piece] ?? {};
-      mark.text(JSON.stringify([child, cut?.piece.id, copies, layer]));
+      const { child = '', cut } = pieces[piece] ?? {};
+      mark.text(JSON.stringify([children.indexOf(child), cut?.piece.id, copies, layer]));
       const points = (...coordinates: readonly number[]): void => coordinates.forEach(mark.length);
       walkPath(shape.path, { moveTo: points, lineTo: points, curveTo: points, close: () => {} });
       for (const { posed, fromY, toY, fixedX } of variants) {

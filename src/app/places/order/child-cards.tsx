@@ -6,6 +6,7 @@ import { TextField } from '../../parts/text-field.tsx';
 import { toastDone } from '../../parts/toast.tsx';
 import { useOrderFile, useProblemAt, useSession, useUnits } from '../../session/use-session.ts';
 import { placeAddress } from '../address.ts';
+import { renameChild } from '../cloth/renamed.ts';
 import { ChildFacts } from './child-facts.tsx';
 
 /** The children of the order: added, named, taken out. */
@@ -60,10 +61,7 @@ function ChildCard({ index, alone }: { readonly index: number; readonly alone: b
           onChange={(text) =>
             session.change(
               { key: 'page.did.rename-child', values: { child: text } },
-              (file) => {
-                const draft = file.children[index];
-                if (draft !== undefined) draft.name = text;
-              },
+              (file) => renameChild(file, index, text),
               { cause: `children[${index}].name` },
             )
           }

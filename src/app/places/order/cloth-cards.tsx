@@ -9,6 +9,7 @@ import { NumberField } from '../../parts/number-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { toast, toastDone } from '../../parts/toast.tsx';
 import { useOrderFile, useProblemAt, useSession, useUnits } from '../../session/use-session.ts';
+import { renameCloth } from '../cloth/renamed.ts';
 
 type Role = ClothFile['use'][number];
 
@@ -91,9 +92,11 @@ function ClothCard({ index }: { readonly index: number }): ReactNode {
           needed={say('page.order.cloth.name.needed', {}, units)}
           onDone={session.settle}
           onChange={(text) =>
-            change('name', word.name, (draft) => {
-              draft.name = text;
-            })
+            session.change(
+              { key: 'page.did.cloth', values: { cloth: name, what: word.name } },
+              (file) => renameCloth(file, index, text),
+              { cause: `${path}.name` },
+            )
           }
         />
         <Choice
