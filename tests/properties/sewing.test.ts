@@ -48,7 +48,7 @@ describe(`sewing plans of random dresses, ${CASES} cases, seed ${SEED}`, () => {
         tally.planned++;
         tally.steps += plan.steps;
       }),
-      { numRuns: Math.ceil(CASES * 2.1), seed: SEED },
+      { numRuns: Math.ceil(CASES * 2.1) + 40, seed: SEED },
     );
     console.log(`${tally.planned} planned, ${tally.steps} steps, ${tally.refused} refused`);
     expect(tally.planned).toBeGreaterThanOrEqual(CASES);

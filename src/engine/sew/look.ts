@@ -152,8 +152,11 @@ export function shoulderWidth(look: SewLook): number {
 
 /** Whether the neck may be sewn front and back apart: nothing but the lining runs round it over the shoulder. */
 const neckWaits = (look: SewLook): boolean =>
-  seamsNamed(look, 'neck-lining')
-    .flatMap((seam) => seam.a)
+  look.garment.pieces
+    .filter(({ layer }) => layer === 'shell')
+    .flatMap((piece) =>
+      piece.edges.filter(({ kind }) => kind === 'neck').map(({ name }) => ({ piece: piece.id, edge: name })),
+    )
     .every((at) => look.seamsAt(at).every(({ name }) => name === 'neck-lining'));
 
 /** The edge of the shell that lies over an edge of the lining, under the same name. */

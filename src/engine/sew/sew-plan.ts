@@ -65,7 +65,7 @@ export function sewPlan(input: SewInput, times: StepTimes = {}): SewPlanResult {
   return { ok: true, plan: { steps: planned, minutes, cloths: clothAdvice(look) } };
 }
 
-export function allSteps(look: SewLook): readonly SewStep[] {
+function allSteps(look: SewLook): readonly SewStep[] {
   const steps = withFinishing(look, [
     ...flatSteps(look),
     ...bodiceSteps(look),

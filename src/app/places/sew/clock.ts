@@ -13,6 +13,13 @@ interface Clock {
 /** Kept for this window alone, so that a reload does not stop the clock. */
 const KEY = 'frockwright-sewing-clock';
 
+const isClock = (kept: unknown): kept is Clock =>
+  typeof kept === 'object' &&
+  kept !== null &&
+  'since' in kept &&
+  typeof kept.since === 'number' &&
+  'step' in kept;
+
 const store = createStore<{ readonly clock: Clock | null; readonly now: number }>(() => ({
   clock: readKept(),
   now: Date.now(),
@@ -26,13 +33,6 @@ function readKept(): Clock | null {
     return null;
   }
 }
-
-const isClock = (kept: unknown): kept is Clock =>
-  typeof kept === 'object' &&
-  kept !== null &&
-  'since' in kept &&
-  typeof kept.since === 'number' &&
-  'step' in kept;
 
 const keep = (clock: Clock | null): void => {
   store.setState({ clock, now: Date.now() });
