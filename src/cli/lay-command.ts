@@ -1,6 +1,6 @@
 import { extname } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
-import { formatSellingLength, packWithHelp } from '../engine/lay/index.ts';
+import { formatSellingLength, type Lay, layOffcuts, packWithHelp } from '../engine/lay/index.ts';
 import {
   type LaidCloths,
   type LayStep,
@@ -10,7 +10,8 @@ import {
   type Order,
 } from '../engine/order/index.ts';
 import { type Page, pageSvg } from '../engine/sheet/index.ts';
-import { say } from '../engine/words/index.ts';
+import type { UnitSystem } from '../engine/units/index.ts';
+import { say, speak } from '../engine/words/index.ts';
 import { createTextMeasure, type PaperFonts, writePdf } from '../pdf/index.ts';
 import { loadFonts } from '../pdf/load-fonts.ts';
 import { EXIT, type ExitCode, type Io } from './io.ts';
@@ -127,12 +128,19 @@ async function tellLaid(
   if ('ok' in files) return sayRefusal(io, files, wish.json);
   const { units } = order;
   if (wish.json) {
-    const cloths = lists.map(({ cloth, lengths, toBuy, saved }) => ({
+    const cloths = lists.map(({ cloth, lengths, toBuy, saved, byTable }) => ({
       cloth: cloth.name,
       buy: formatSellingLength(toBuy, cloth.unit),
       mm: Math.round(toBuy),
       lengths: lengths.map(({ at, lay }) => ({ at, mm: lay.length, density: lay.density })),
       saved: saved === null ? null : Math.round(saved.saved),
+      byTable: byTable === undefined ? null : Math.round(byTable),
+      offcuts: lengths.flatMap(({ at, lay }) =>
+        layOffcuts(lay).map(({ along, across, layers, uses }) => ({
+          ...{ at, along, across, layers },
+          uses: uses.map((use) => speak(use, units)),
+        })),
+      ),
     }));
     const refused = problems.map((problem) => layRefusalSentence(problem, units));
     const all = { ok: refused.length === 0, stopped: io.brokenOff.aborted, cloths, problems: refused, files };
@@ -147,7 +155,7 @@ async function tellLaid(
 }
 
 function listLines(
-  { cloth, lengths, toBuy, saved }: LaidCloths['lists'][number],
+  { cloth, lengths, toBuy, saved, byTable }: LaidCloths['lists'][number],
   { units }: Order,
 ): readonly string[] {
   const sold = (length: number): string => formatSellingLength(length, cloth.unit);
@@ -160,11 +168,29 @@ function listLines(
     ...(saved === null || saved.saved <= 0
       ? []
       : [say('cli.lay.saved', { alone: sold(saved.alone), saved: sold(saved.saved) }, units)]),
+    ...(byTable === undefined || byTable <= toBuy
+      ? []
+      : [say('cli.lay.by-table', { table: sold(byTable), saved: sold(byTable - toBuy) }, units)]),
     ...lengths.flatMap(({ at, lay }) => {
       const facts = { used: { mm: lay.length }, percent: share(lay.density) };
       return at === null ? [] : [say('cli.lay.at-hand', { number: at + 1, ...facts }, units)];
     }),
+    ...lengths.flatMap(({ lay }) => leftLines(lay, units)),
   ];
+}
+
+/** The largest offcuts that are enough for something. */
+const MOST_LEFT = 3;
+
+function leftLines(lay: Lay, units: UnitSystem): readonly string[] {
+  return layOffcuts(lay)
+    .filter(({ uses }) => uses.length > 0)
+    .slice(0, MOST_LEFT)
+    .map(({ along, across, uses }) => {
+      const words = uses.map((use) => speak(use, units)).join('; ');
+      const sizes = { along: { mm: along }, across: { mm: across } };
+      return say('cli.lay.left', { ...sizes, uses: words }, units);
+    });
 }
 
 /** Writes new files only. */

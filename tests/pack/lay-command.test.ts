@@ -37,7 +37,11 @@ describe('lay', () => {
       'ivory net',
       'cotton lawn',
     ]);
-    for (const { mm, lengths, saved } of cloths) {
+    for (const { mm, lengths, saved, offcuts } of cloths) {
+      for (const { along, across, layers } of offcuts) {
+        expect(Math.min(along, across)).toBeGreaterThanOrEqual(60);
+        expect(layers).toBe(1);
+      }
       expect(mm).toBeGreaterThanOrEqual(lengths[0].mm);
       expect(saved).toBeGreaterThanOrEqual(0);
     }
@@ -53,6 +57,18 @@ describe('lay', () => {
     const text = files.map((name) => readFileSync(join(shell.folder, name), 'utf8')).join();
     expect(text).toContain('Lena');
     expect(text).not.toContain('Amina');
+  });
+
+  it('holds what is bought against the width table', async () => {
+    const shell = createShell();
+    const file = shell.put('order.json', EXAMPLE_TEXT);
+    const { out } = await shell.run('lay', file, '--tries', '20000', '--child', 'Efua', '--json');
+    const [satin, net] = JSON.parse(out).cloths;
+    // Whole steps of the shop: 4 1/2 in.
+    expect(satin.byTable / 114.3).toBeCloseTo(Math.round(satin.byTable / 114.3), 1);
+    expect(satin.byTable).toBeGreaterThan(0.7 * satin.mm);
+    expect(satin.byTable).toBeLessThan(1.8 * satin.mm);
+    expect(net.byTable).toBeNull();
   });
 
   it('stopped at once gives a valid lay all the same', async () => {

@@ -73,7 +73,10 @@ describe('the width table', () => {
     // Between two rows the longer one.
     expect(lengthByTable(2.3 * yard, 36 * MM_PER_INCH, 45 * MM_PER_INCH)).toBeCloseTo(2.125 * yard, 6);
     expect(lengthByTable(6 * yard, 36 * MM_PER_INCH, 45 * MM_PER_INCH)).toBeNull();
-    expect(lengthByTable(yard, 36 * MM_PER_INCH, 118 * MM_PER_INCH)).toBeNull();
+    expect(lengthByTable(2 * yard, 36 * MM_PER_INCH, 118 * MM_PER_INCH)).toBeNull();
+    // The first row is 1 3/4 yd, a step is 1/4 yd: a yard is not in the table, 1 1/2 yd is bought as its first row.
+    expect(lengthByTable(yard, 36 * MM_PER_INCH, 45 * MM_PER_INCH)).toBeNull();
+    expect(lengthByTable(1.5 * yard, 36 * MM_PER_INCH, 45 * MM_PER_INCH)).toBeCloseTo(1.375 * yard, 6);
   });
 
   test('wider cloth never asks for more, longer lengths never for less; areas run from 0.89 to 1.10', () => {

@@ -39,11 +39,15 @@ const MM_PER_YARD = 36 * MM_PER_INCH;
 
 /**
  * What the table says to buy of cloth `toWidth` wide where `length` of cloth `fromWidth` wide is needed; widths with
- * selvedges, all mm. Null for widths and lengths that the table does not have.
+ * selvedges, all mm. Null for widths and lengths that the table does not have; what is shorter than the first row by
+ * more than one step of it is no length of the table either.
  */
 export function lengthByTable(length: number, fromWidth: number, toWidth: number): number | null {
   const [from, to] = [columnOf(fromWidth), columnOf(toWidth)];
   if (from < 0 || to < 0) return null;
+  const [first, second] = WIDTH_TABLE.yards;
+  const least = first[from] === undefined ? 0 : 2 * first[from] - (second[from] ?? 0);
+  if (length < least * MM_PER_YARD - 1e-6) return null;
   const row = WIDTH_TABLE.yards.find((yards) => (yards[from] ?? 0) * MM_PER_YARD >= length - 1e-6);
   const yards = row?.[to];
   return yards === undefined ? null : yards * MM_PER_YARD;

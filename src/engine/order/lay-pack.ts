@@ -1,9 +1,10 @@
-import type { Packer } from '../lay/index.ts';
+import { type Packer, roundUpToUnit } from '../lay/index.ts';
 import { layPages, type Page } from '../sheet/index.ts';
-import { checkOrder } from './check-order.ts';
+import { type ChildReport, checkOrder } from './check-order.ts';
 import { deskOf, type PaperTools } from './child-papers.ts';
 import type { ClothSearch, LayStep } from './find-lay.ts';
-import { type LaidCloths, laidApart, layChild, layInTurn } from './lay-cloths.ts';
+import { boughtByTable } from './lay-by-table.ts';
+import { type LaidCloth, type LaidCloths, laidApart, layChild, layInTurn } from './lay-cloths.ts';
 import type { Order } from './order.ts';
 import type { OrderProblem } from './problem.ts';
 
@@ -18,7 +19,8 @@ export type LayPackResult =
 
 /**
  * Lays an order's cloths as long as `search` says, and draws the lays. `child`: the place of one child in the order;
- * null lays all, together or one lay a child as the order says. A lay that the order keeps is gone on from. `pack`: whoever searches, as `layInTurn` takes it.
+ * null lays all, together or one lay a child as the order says. A lay that the order keeps is gone on from. `pack`:
+ * whoever searches, as `layInTurn` takes it.
  */
 export function* layPack(
   order: Order,
@@ -41,8 +43,22 @@ export function* layPack(
     for (const { pieces } of wanted) each.push(yield* layInTurn(order, pieces, null, search, 'go-on', pack));
     cloths = laidApart(each);
   }
+  const lists = cloths.lists.map((list) => withTable(order, list, wanted));
   const [only] = wanted;
   const title = wanted.length === 1 && only !== undefined ? only.name : order.title;
-  const pages = layPages({ title, date: day, cloths: cloths.lists, paper, ink });
-  return { ok: true, laid: { cloths, pages } };
+  const pages = layPages({ title, date: day, cloths: lists, paper, ink });
+  return { ok: true, laid: { cloths: { ...cloths, lists }, pages } };
+}
+
+/** What is bought for a lay, held against the width table; what lies on lengths at hand is not. */
+function withTable(
+  order: Order,
+  list: LaidCloth,
+  children: readonly Pick<ChildReport, 'pieces'>[],
+): LaidCloth {
+  if (list.lengths.some(({ at }) => at !== null)) return list;
+  const laid = new Set(list.pieces);
+  const each = children.map(({ pieces }) => pieces.filter((piece) => laid.has(piece)));
+  const byTable = boughtByTable(order, list.cloth.name, each);
+  return byTable === null ? list : { ...list, byTable: roundUpToUnit(byTable, list.cloth.unit) };
 }

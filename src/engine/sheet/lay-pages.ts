@@ -25,6 +25,8 @@ export interface ClothCutList {
   readonly toBuy: number;
   /** What one lay for several children saves; null where it is not known. */
   readonly saved: SavedCloth | null;
+  /** What the width table would have had bought, mm; left out where that is not known. */
+  readonly byTable?: number;
 }
 
 export interface LaidOnLength {
@@ -54,7 +56,7 @@ export function layPages({ title, date, cloths, paper, ink }: LayPagesJob): read
 }
 
 function clothBlocks(list: ClothCutList, title: string, paper: Paper, ink: Ink): readonly FlowBlock[] {
-  const { cloth, lengths, toBuy, saved } = list;
+  const { cloth, lengths, toBuy, saved, byTable } = list;
   const told = (key: WordKey, values: WordValues = {}): string => say(key, values, ink.units);
   const sold = (length: number): string => formatSellingLength(length, cloth.unit);
   const children = new Set(list.pieces.map(({ label }) => label.child));
@@ -64,6 +66,9 @@ function clothBlocks(list: ClothCutList, title: string, paper: Paper, ink: Ink):
     ...(saved === null || saved.saved <= 0
       ? []
       : [told('paper.lay.saved', { alone: sold(saved.alone), saved: sold(saved.saved) })]),
+    ...(byTable === undefined || byTable <= toBuy
+      ? []
+      : [told('paper.lay.by-table', { table: sold(byTable), saved: sold(byTable - toBuy) })]),
   ];
   return [
     { kind: 'title', text: told('paper.lay.title', { cloth: capitalised(cloth.name), title: whose }) },
@@ -91,7 +96,8 @@ function lengthBlocks(
     width: clothLength(cloth.usableWidth, ink),
     percent: Math.round(lay.density * 100),
   });
-  const way = cloth.way === 'one-way' ? 'paper.lay.one-way' : 'paper.lay.both-ways';
+  const alike = cloth.garmentOneWay === true ? 'paper.lay.child-one-way' : 'paper.lay.both-ways';
+  const way = cloth.way === 'one-way' ? 'paper.lay.one-way' : alike;
   const shrinks = cloth.shrinkage > 0 && at === null;
   const percent = Math.round(cloth.shrinkage * 1000) / 10;
   return [

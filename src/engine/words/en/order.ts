@@ -343,6 +343,8 @@ export const order = {
   'cli.lay.first': '{cloth}: looking for a first lay',
   'cli.lay.cloth': '{cloth}: buy {length}. The lay takes {used}, {percent} % of it is pieces.',
   'cli.lay.saved': '  Each child laid alone takes {alone}: one lay for all saves {saved}.',
+  'cli.lay.by-table': '  By the width table on home patterns it would be {table}: the lay saves {saved}.',
+  'cli.lay.left': '  Left over: {along} by {across}, enough for {uses}.',
   'cli.lay.at-hand': '  On your length {number}: {used}, {percent} % of it is pieces.',
   'cli.lay.drawn': 'Drawn into {file}.',
   'cli.lay.stopped': 'Stopped; these are the best lays so far.',
