@@ -37,8 +37,9 @@ export function createPayBench(fonts: PaperFonts): PayBench {
   const laidNow = ({ file, today }: PayGrounds): PayAnswer<{ order: Order; laid: LaidOrder }> => {
     const read = readOrderValue(file);
     if (!read.ok) return { ok: false, code: 'problems', problems: read.problems };
-    const { pay: _pay, title: _title, customer: _customer, ...cut } = file;
-    const key = JSON.stringify([cut, today]);
+    const { pay: _pay, title: _title, customer: _customer, ...rest } = file;
+    const children = rest.children.map(({ sewing: _sewing, ...child }) => child);
+    const key = JSON.stringify([{ ...rest, children }, today]);
     if (last?.key !== key) {
       last = null;
       const laid = laidOrder(read.order, today);
@@ -46,8 +47,7 @@ export function createPayBench(fonts: PaperFonts): PayBench {
       last = { key, order: read.order, laid: laid.laid };
     }
     // The lays know the cloths of the order that was laid.
-    const { title, customer, pay } = read.order;
-    return { ok: true, value: { order: { ...last.order, title, customer, pay }, laid: last.laid } };
+    return { ok: true, value: { order: { ...read.order, cloths: last.order.cloths }, laid: last.laid } };
   };
 
   const workNow = (grounds: PayGrounds): PayAnswer<{ order: Order; work: PayWork }> => {

@@ -13,6 +13,7 @@ import {
   type TextMeasure,
 } from '../sheet/index.ts';
 import { say, type WordKey } from '../words/index.ts';
+import { type BookPart, bookPages } from './book-pages.ts';
 import { type ChildReport, mustNotBeCut } from './check-order.ts';
 import { checkPages } from './check-pages.ts';
 import { markedNotToCut } from './cut-dress.ts';
@@ -107,11 +108,28 @@ export function childPapers(
   add('cut-list.pdf', told('order.file.cut-list'), cutListPages(lays));
   if (cloths.lists.length > 0) add('lay.pdf', told('order.file.lay'), layPages(lays));
   add('sewing.pdf', told('order.file.sewing'), sewPages(order, report, paper, ink, day));
+  const parts = papers.filter(({ path }) => IN_BOOK.includes(path)).map(bookPart);
+  add('work-book.pdf', told('order.file.book'), bookPages(name, [report], parts, desk));
   const drawn = pieceFiles(pieces, ink).map((file) => ({ ...file, path: `${folder}/pieces/${file.path}` }));
   return [...papers, { path: 'pieces/', about: told('order.file.pieces'), documents: drawn }];
 }
 
 const GROWTH_SHEET = 'growth.pdf';
+
+/** The papers that follow one another in a child's work book. */
+const IN_BOOK: readonly string[] = [
+  'the-dress.pdf',
+  'checks.pdf',
+  GROWTH_SHEET,
+  'cut-list.pdf',
+  'lay.pdf',
+  'sewing.pdf',
+];
+
+const bookPart = ({ about, documents }: ChildPaper): BookPart => ({
+  about,
+  pages: documents.flatMap((document) => (document.kind === 'pages' ? document.pages : [])),
+});
 
 /** What is told of a child's growth, on pages with its charts. */
 export function growthSheet(

@@ -1,5 +1,6 @@
 import { cutListPages, layPages, type Page } from '../sheet/index.ts';
 import { say, type WordKey } from '../words/index.ts';
+import { bookPages } from './book-pages.ts';
 import { type ChildReport, checkChild, checkOrder, mustNotBeCut, type OrderReport } from './check-order.ts';
 import { partyCheckPages } from './check-pages.ts';
 import {
@@ -183,23 +184,25 @@ const CUT_LIST = 'cut-list.pdf';
 const LAY = 'lay.pdf';
 const SIZES = 'all-sizes.pdf';
 const SEWING = 'sewing.pdf';
+const BOOK = 'work-book.pdf';
 
 const foldersOf = ({ children }: DrawnOrder): readonly string[] =>
   distinctFileNames(
     children.map(({ name }) => safeFileName(name, 'child')),
-    [README, CHECKS, CUT_LIST, LAY, SIZES, SEWING, PACK_CONTENTS.path],
+    [README, CHECKS, CUT_LIST, LAY, SIZES, SEWING, BOOK, PACK_CONTENTS.path],
   );
 
 /** A paper for all children together. */
 export type PartyPaper = Extract<PackDocument, { kind: 'pages' }> & ReadmeFile;
 
 function partyPapers(
-  { order, day, paper, ink }: Desk,
+  desk: Desk,
   report: DrawnOrder,
   told: readonly ChildReport[],
   alone: readonly LaidCloths[],
   sizes: readonly Page[] | null,
 ): { readonly documents: readonly PartyPaper[]; readonly cloths: LaidCloths } {
+  const { order, day, paper, ink } = desk;
   const cloths = layParty(
     order,
     told.flatMap(({ pieces }) => pieces),
@@ -217,5 +220,7 @@ function partyPapers(
     document(SEWING, 'order.file.party-sewing', partySewPages(order, told, paper, ink, day)),
     ...(sizes === null ? [] : [document(SIZES, 'order.file.sizes', sizes)]),
   ];
-  return { documents, cloths };
+  const parts = documents.filter(({ path }) => path !== SIZES);
+  const book = document(BOOK, 'order.file.book', bookPages(order.title, told, parts, desk));
+  return { documents: [...documents, book], cloths };
 }

@@ -10,6 +10,7 @@ const NAMES: Readonly<Record<string, WordKey>> = {
   'cut-list.pdf': 'page.paper.what.cut-list',
   'lay.pdf': 'page.paper.what.lay',
   'all-sizes.pdf': 'page.paper.what.sizes',
+  'work-book.pdf': 'page.paper.what.book',
   'pieces/': 'page.paper.what.pieces',
 };
 

@@ -4,11 +4,12 @@ import { deskOf, type PackDocument, type PaperTools } from '../child-papers.ts';
 import { type LaidCloths, layChild, layParty } from '../lay-cloths.ts';
 import type { Order } from '../order.ts';
 import type { OrderProblem } from '../problem.ts';
+import { childSewing } from '../sew/child-sewing.ts';
+import { reportDrawing } from '../sew/sew-pages.ts';
 import { daysPages, shoppingPages } from './list-pages.ts';
 import { paperPages } from './paper-pages.ts';
 import type { IssuedPaper } from './pay-form.ts';
 import { type PayWork, payWork } from './pay-work.ts';
-import { sewingMinutes } from './sewing-minutes.ts';
 import { readWorkroom } from './workroom.ts';
 import type { WorkroomFile } from './workroom-form.ts';
 
@@ -45,7 +46,10 @@ export function payOfOrder(
   today: string,
   taken: ReadonlyMap<string, number> = new Map(),
 ): PayWork {
-  const sewMinutes = laid.children.map((child) => sewingMinutes(order, child));
+  const sewMinutes = laid.children.map((report, i) => {
+    const sewing = childSewing(order, reportDrawing(report), order.children[i]?.sewing ?? {});
+    return sewing.ok ? sewing.sewing.minutes : null;
+  });
   return payWork({ order, ...laid, workroom, today, taken, sewMinutes });
 }
 

@@ -19,6 +19,7 @@ import type { ChildReport } from '../check-order.ts';
 import { readDay } from '../day.ts';
 import type { LaidCloths } from '../lay-cloths.ts';
 import type { Order } from '../order.ts';
+import { timedSteps } from '../sew/child-sewing.ts';
 import { type PayFile, WORK_KINDS, type WorkKind } from './pay-form.ts';
 import {
   amountAt,
@@ -89,7 +90,8 @@ export function payWork(wish: PayWish): PayWork {
   const { cost: materials, unpriced } = costOfAll(shopping, room.currency);
   const times = children.map((_, i) => timesOf(room, fittings, wish.sewMinutes[i] ?? 0, i));
   const bill = billOf(wish, room, shopping, times, desk);
-  const spent = (pay.spent ?? []).reduce((sum, { minutes }) => sum + Math.max(0, minutes), 0);
+  const timed = order.children.flatMap(({ sewing }) => timedSteps(sewing));
+  const spent = [...(pay.spent ?? []), ...timed].reduce((sum, { minutes }) => sum + Math.max(0, minutes), 0);
   return {
     currency: room.currency,
     names: children.map(({ name }) => name),

@@ -141,6 +141,17 @@ export const bill = {
   'paper.pay.line.payment-how': 'Payment of {day}, {how}',
   'paper.pay.draft': 'Draft without a number',
 
+  'order.file.book': 'Everything to work by in one document, from the cover to the care label',
+  'order.book.name': 'Work book',
+  'order.book.due': 'For {day}',
+  'order.book.made': 'Made on {day}',
+  'order.book.size': 'Size',
+  'order.book.pieces': 'Pieces',
+  'order.book.contents': 'What is in it',
+  'order.book.part': 'Part',
+  'order.book.page': 'Page',
+  'order.book.pattern': 'The pattern is printed by itself, at true size.',
+
   'cli.pay.no-workroom':
     'Say with --workroom where the file with your prices, rates and hours lies. Begin one with: frockwright workroom my-workroom.json',
   'cli.pay.number':

@@ -139,7 +139,8 @@ export const pagePay = {
   'page.bill.papers.again.what': 'Save {number} as PDF',
   'page.bill.papers.no-number': 'No number could be had: {why}',
   'page.bill.spent': 'Your own times',
-  'page.bill.spent.about': 'Minutes that you really took, so that you see what an hour brought.',
+  'page.bill.spent.about':
+    'Minutes that you really took; steps that you timed while sewing are counted already.',
   'page.bill.spent.add': 'Note a time',
   'page.bill.spent.on': 'Work',
   'page.bill.spent.minutes': 'Minutes',
@@ -158,6 +159,8 @@ export const pagePay = {
   'page.did.pay': 'bill: {what}',
   'page.did.days': 'days: {what}',
   'page.did.paper': '{number} given out',
+
+  'page.paper.what.book': 'Work book, from cover to care label',
 
   'page.book.full-weeks': 'Weeks that are too full',
 } as const;
