@@ -142,3 +142,38 @@ describe('the growth report', () => {
 function notThere(): never {
   throw new Error('No such child');
 }
+
+describe('refusals to grow and one size more', () => {
+  const pathsOf = (change: (order: RawOrder) => void): readonly string[] => {
+    const read = readOrder(changedExample(change));
+    return read.ok ? [] : read.problems.map(({ path }) => path);
+  };
+
+  it('a refusal stands at the field that it is about', () => {
+    expect(
+      pathsOf((o) => {
+        toTheDay(o);
+        o.children[1].measures.height = '180 cm';
+      }),
+    ).toEqual(['children[1].measures.height']);
+    expect(
+      pathsOf((o) => {
+        toTheDay(o);
+        o.children[0].born = '2027-03-01';
+      }),
+    ).toEqual(['children[0].born']);
+  });
+
+  it('one size more is drafted larger than for the day, and says when the child has grown into it', () => {
+    const day = exampleOrder(toTheDay);
+    const more = exampleOrder((o) => {
+      toTheDay(o);
+      o.growth = 'one-size-more';
+    });
+    const heightOf = ({ children }: typeof day): number => children[0]?.body.measured.height ?? 0;
+    expect(heightOf(more)).toBeGreaterThan(heightOf(day) + 20);
+    const report = checkOrder(more, '2027-01-21');
+    const codes = report.ok ? report.children[0]?.findings.map(({ code }) => code) : [];
+    expect(codes).toEqual(expect.arrayContaining(['order.grown-size-more', 'growth.problem.size-more']));
+  });
+});
