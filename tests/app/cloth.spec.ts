@@ -300,5 +300,11 @@ test('a child that can’t be drawn is told by her name, and the cloth of the ot
   await field(page, 'height').fill('3');
   await field(page, 'height').blur();
   await goTo(page, 'Cloth');
-  await expect(page.locator('.panel-inside').getByText(/^Amina: /)).toBeVisible({ timeout: 60_000 });
+  await expect(page.getByRole('heading', { name: 'Lay the cloth' })).toBeVisible();
+  await expect(page.locator('.panel-inside .wrong').first()).toContainText(/^Amina: .*height, 3 in/, {
+    timeout: 60_000,
+  });
+  await page.getByRole('link', { name: /^Efua/ }).click();
+  await page.locator('.choice-one', { hasText: 'Efua' }).click();
+  await expect(page.locator('.lay-buy')).toBeVisible({ timeout: 60_000 });
 });

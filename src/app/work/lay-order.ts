@@ -23,7 +23,9 @@ type Drawn = ({ readonly ok: true } & DrawnOrder) | Extract<LayLook, { ok: false
 export function drawnOnce(): (grounds: LayGrounds) => Drawn {
   let known: { readonly key: string; readonly children: DrawnOrder['children'] } | null = null;
   return ({ file, today, of }) => {
-    const read = readOrderValue(file);
+    // Where one child's lay is wanted, a slip at another does not matter: of her only the name is needed.
+    const only = file.children.map((child, i) => (of === 'party' || i === of ? child : { name: child.name }));
+    const read = readOrderValue({ ...file, children: only });
     if (!read.ok) return { ok: false, problems: read.problems };
     const { order } = read;
     const key = JSON.stringify([{ ...file, lays: [] }, today, of]);

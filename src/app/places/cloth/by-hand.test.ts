@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { dressToLay, layFaults, PLAIN, planned } from '../../../../tests/fixtures/laid.ts';
 import { type LayCloth, type LayPiece, runLay } from '../../../engine/lay/index.ts';
-import type { OrderCloth } from '../../../engine/order/index.ts';
 import { movedTo, nothingPinned, pinnedOrNot, placeOf, turnedOn, waysOf } from './by-hand.ts';
 import { type ItemAt, isPinned, type SeenLay, seenLength } from './seen-lay.ts';
 
@@ -11,7 +10,7 @@ function seen(cloth: LayCloth, pieces: readonly LayPiece[] = dressToLay()): Seen
   for (const { best } of runLay(plan, { seed: 1, evaluations: 400 })) placed = best;
   if (placed === null) throw new Error('There is a lay.');
   return {
-    cloth: cloth as OrderCloth,
+    cloth: cloth as SeenLay['cloth'],
     child: null,
     lengths: [seenLength(null, plan, placed, new Set())],
     kept: null,
