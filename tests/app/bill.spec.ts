@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { type Download, expect, type Page, test } from '@playwright/test';
+import ical from 'node-ical';
 import { readPdf } from '../outside/pdf-reading.ts';
 import { accessFaults, goTo, kept, openExample, watch, write } from './page.ts';
 
@@ -56,4 +57,37 @@ test('from measures to an invoice', async ({ page }) => {
   expect(
     requests.filter((url) => !url.startsWith('blob:') && new URL(url).host !== new URL(page.url()).host),
   ).toEqual([]);
+});
+
+test('days are planned by her hours, kept free, told beside other orders, and put into a calendar', async ({
+  page,
+}) => {
+  await openExample(page);
+  await goTo(page, 'Days');
+  await expect(page.getByText('Set your hours below', { exact: false })).toBeVisible({ timeout: 60_000 });
+  for (const day of ['Monday', 'Tuesday', 'Wednesday', 'Thursday']) await write(page, day, '5');
+  const when = page.locator('.pay-day', { hasText: 'Last fitting' });
+  await expect(when).toBeVisible();
+  const { file, bytes } = await saved(page, 'Make the calendar file');
+  expect(file.suggestedFilename()).toMatch(/\.ics$/);
+  const events = Object.values(ical.sync.parseICS(bytes.toString('utf8'))).flatMap((one) =>
+    one?.type === 'VEVENT' ? [one] : [],
+  );
+  expect(events.length).toBe(await page.locator('.pay-day').count());
+  expect(bytes.toString('utf8')).not.toMatch(/Amina|Efua|Lena|Noor/);
+  await page.getByRole('button', { name: 'Keep these days free' }).click();
+  await expect(page.getByText('These days are kept for this order.')).toBeVisible();
+  expect(await accessFaults(page)).toEqual([]);
+  await kept(page);
+
+  await page.getByRole('link', { name: 'Order book' }).click();
+  await page.getByRole('button', { name: /^More/ }).first().click();
+  await page.getByRole('button', { name: 'Copy', exact: true }).click();
+  await page.locator('.order-row a').first().click();
+  await goTo(page, 'Days');
+  await expect(page.getByText(/together take/).first()).toBeVisible({ timeout: 60_000 });
+  await page.getByRole('button', { name: 'Keep these days free' }).click();
+  await kept(page);
+  await page.getByRole('link', { name: 'Order book' }).click();
+  await expect(page.getByRole('heading', { name: 'Weeks that are too full' })).toBeVisible();
 });

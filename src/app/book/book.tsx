@@ -1,4 +1,4 @@
-import { type ReactNode, useCallback, useDeferredValue, useEffect, useState } from 'react';
+import { lazy, type ReactNode, Suspense, useCallback, useDeferredValue, useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { say, speak } from '../../engine/words/index.ts';
 import type { BookEntry, BrokenOrder, OrderSummary } from '../../store/index.ts';
@@ -14,6 +14,9 @@ import { openExample } from './example.ts';
 import { KeptSafe } from './kept-safe.tsx';
 import { OrderList } from './order-list.tsx';
 import { byDueDay, found, SHELVES, type Shelf, shelfOf } from './sorted-orders.ts';
+
+/** It needs the engine, which the book comes up without. */
+const FullWeeks = lazy(async () => ({ default: (await import('./full-weeks.tsx')).FullWeeksOfBook }));
 
 /** The order book: every order of this device, and how safe they are. */
 export function Book(): ReactNode {
@@ -34,10 +37,18 @@ export function Book(): ReactNode {
 
   if (entries === null) return <p className="waiting quiet">{say('page.waiting', {}, 'in')}</p>;
   const orders = entries.filter((entry): entry is OrderSummary => entry.kind === 'order');
+  const planned = orders.filter(
+    ({ kept, archived, deletedAt }) => kept.length > 0 && !archived && deletedAt === null,
+  );
   const broken = entries.filter((entry): entry is BrokenOrder => entry.kind === 'broken');
   return (
     <main className="book">
       {entries.length === 0 ? <Welcome /> : <Orders orders={orders} onChanged={reload} />}
+      {planned.length > 1 && (
+        <Suspense>
+          <FullWeeks orders={planned} />
+        </Suspense>
+      )}
       {broken.length > 0 && <BrokenOrders broken={broken} onChanged={reload} />}
       <div>
         <Link href="/guide" className="button button-quiet">
