@@ -262,5 +262,5 @@ export const checks = {
 
   'check.net-caution.note': 'This dress has net. Light net burns fast.',
   'check.net-caution.todo':
-    'Keep light net away from candles and open fire, and tell whoever dresses the child. Ask the supplier how the net burns, and follow the rules where you sell.',
+    'Keep light net away from candles and open fire, and tell whoever dresses the child. Ask the supplier how it burns: in the United States net wholly of nylon or polyester needs no test of it, light net of silk, rayon or cotton does (16 CFR 1610.1(d)). This is not legal advice: follow the rules where you sell.',
 } as const;
