@@ -32,6 +32,8 @@ export interface LengthsSettings extends Omit<LayRunSettings, 'start'> {
 
 /** Of the work, what is spent on one try to lay one thing more on a length at hand. */
 const ONE_TRY = 0.02;
+/** With fewer trial places nothing is found on a length that holds its pieces well but not easily. */
+const LEAST_TRY = 1000;
 /** After so many things in a row that find no room a length counts as full. */
 const FULL_AFTER = 5;
 
@@ -61,7 +63,7 @@ export function* layOnLengths(
       if (wanted.reduce((sum, { area }) => sum + area, 0) > areaOf(on, hand)) continue;
       const planned = planLay(only(pieces, wanted), on, [], store);
       if (!planned.ok) continue;
-      const evaluations = Math.ceil(settings.evaluations * ONE_TRY);
+      const evaluations = Math.max(LEAST_TRY, Math.ceil(settings.evaluations * ONE_TRY));
       let placed: readonly PlacedStretch[] | null = null;
       let last = 0;
       for (const step of runLay(planned.plan, { ...settings, evaluations }, pack)) {

@@ -42,6 +42,60 @@ describe('an order told in other units', () => {
   });
 });
 
+describe('cloths told in other units', () => {
+  it('keep every length of their rules, and what is no length', () => {
+    const file = fileOf(example);
+    const [first, ...others] = file.cloths;
+    if (first === undefined) throw new Error('The example order has cloths.');
+    const cloth: typeof first = {
+      ...first,
+      gap: '1/2',
+      extra: 7,
+      way: 'child-one-way',
+      facesAlike: true,
+      oneLength: true,
+      grain: [{ piece: 'sash', lies: 'cross-allowed' }],
+      repeat: { along: 4, across: '2 1/2' },
+      flaws: [{ fromEnd: '12', fromSelvedge: 3, along: '1', across: '30 mm' }],
+      atHand: [
+        { length: '40' },
+        {
+          corners: [
+            { along: 0, across: 0 },
+            { along: '30', across: 0 },
+            { along: '10 cm', across: 20 },
+          ],
+        },
+      ],
+    };
+    const own = { ...file, cloths: [cloth, ...others] };
+    const before = resolved(own).cloths[0];
+    const there = changeUnits(own, 'cm');
+    const back = changeUnits(there, 'in');
+    for (const other of [there, back]) {
+      const after = resolved(other).cloths[0];
+      const { repeat, flaws, atHand, gap, extra, way, garmentOneWay, facesAlike, oneLength, grain } =
+        after ?? before ?? fail();
+      expect({ ...before, repeat, flaws, atHand, gap }).toEqual(before);
+      expect([extra, way, garmentOneWay, facesAlike, oneLength]).toEqual([
+        0.07,
+        'both-ways',
+        true,
+        true,
+        true,
+      ]);
+      expect([...grain]).toEqual([['sash', 'cross-allowed']]);
+    }
+    expect(before?.gap).toBeCloseTo(12.7, 9);
+    expect(before?.flaws?.[0]?.outline[0]).toEqual({ x: 12 * 25.4, y: 3 * 25.4 });
+    expect(there.cloths[0]?.flaws?.[0]?.across).toBe('30 mm');
+  });
+});
+
+const fail = (): never => {
+  throw new Error('The first cloth is there.');
+};
+
 describe('measurings and their days', () => {
   const file = fileOf(example);
   const [first] = file.children;

@@ -99,6 +99,51 @@ describe('rules of a cloth', () => {
     expect(lawn?.toBuy).toBeLessThan(bought);
   });
 
+  it('either face up, one way for each child, and a piece that may lie across', () => {
+    const order = two((raw) => {
+      Object.assign(raw.cloths[0], {
+        way: 'child-one-way',
+        facesAlike: true,
+        grain: [{ piece: 'front', lies: 'bias' }],
+      });
+    });
+    const each = piecesOf(order);
+    const party = layParty(
+      order,
+      each.flat(),
+      each.map((pieces) => layChild(order, pieces)),
+    );
+    expectGood(party);
+    const satin = party.lists.find(({ cloth }) => cloth.name === 'ivory satin');
+    const laid =
+      satin?.lengths.flatMap(({ lay }) => lay.stretches.flatMap((stretch) => stretch.pieces)) ?? [];
+    const idOf = (piece: number) => satin?.pieces[piece]?.piece.id;
+    const fronts = laid.filter(({ piece }) => idOf(piece) === 'front');
+    expect(fronts.length).toBeGreaterThan(0);
+    for (const { turn } of fronts) expect([45, 135, 225, 315]).toContain(turn);
+    const [first, second] = order.children.map(({ name }) => name);
+    for (const [child, way] of [
+      [first, 0],
+      [second, 180],
+    ] as const) {
+      const turns = laid
+        .filter((one) => one.child === child && idOf(one.piece) !== 'front')
+        .map(({ turn }) => turn);
+      expect(new Set(turns)).toEqual(new Set([way]));
+    }
+  });
+
+  it('a child whose pieces must be of one shade lies on one length, or is bought whole', () => {
+    const order = two((raw) => {
+      Object.assign(raw.cloths[2], { oneLength: true, atHand: [{ length: '30 cm' }, { length: '70 cm' }] });
+    });
+    const laid = layChild(order, piecesOf(order)[0] ?? []);
+    expectGood(laid);
+    const lawn = laid.lists.find(({ cloth }) => cloth.name === 'cotton lawn');
+    expect(lawn?.lengths.map(({ at }) => at)).toEqual([1]);
+    expect(lawn?.toBuy).toBe(0);
+  });
+
   it('what excludes a piece is found without laying it, and laying says the same', () => {
     const order = exampleOrder((raw) => {
       raw.cloths[0].width = '20';
