@@ -37,6 +37,34 @@ async function chooseThird(page: Page): Promise<void> {
   await expect(page.locator('.lay-held')).toBeVisible();
 }
 
+interface Spot {
+  readonly x: number;
+  readonly y: number;
+}
+const middleOf = (box: Spot & { readonly width: number; readonly height: number }): Spot => ({
+  x: box.x + box.width / 2,
+  y: box.y + box.height / 2,
+});
+
+/** Drags with a mouse, on a phone with a finger; answers what lets go. */
+async function drag(page: Page, isMobile: boolean, from: Spot, to: Spot): Promise<() => Promise<unknown>> {
+  if (!isMobile) {
+    await page.mouse.move(from.x, from.y);
+    await page.mouse.down();
+    await page.mouse.move(to.x, to.y, { steps: 8 });
+    return () => page.mouse.up();
+  }
+  const finger = await page.context().newCDPSession(page);
+  const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', at: readonly Spot[]) =>
+    finger.send('Input.dispatchTouchEvent', { type, touchPoints: [...at] });
+  await touch('touchStart', [from]);
+  for (let k = 1; k <= 8; k++) {
+    const [x, y] = [from.x + ((to.x - from.x) * k) / 8, from.y + ((to.y - from.y) * k) / 8];
+    await touch('touchMove', [{ x, y }]);
+  }
+  return () => touch('touchEnd', []);
+}
+
 /** The lay that the page has put on the device. */
 async function keptOnDevice(page: Page): Promise<KeptLay> {
   await kept(page);
@@ -112,12 +140,10 @@ test('a piece is dragged, pinned where it is put, and the rest moves out of its 
   const others = page.locator('.lay-plain .lay-body');
   const [from, over] = [await held.boundingBox(), await others.first().boundingBox()];
   if (from === null || over === null) throw new Error('They are drawn.');
-  await page.mouse.move(from.x + from.width / 2, from.y + from.height / 2);
-  await page.mouse.down();
-  await page.mouse.move(over.x + over.width / 2, over.y + over.height / 2, { steps: 8 });
+  const letGo = await drag(page, isMobile, middleOf(from), middleOf(over));
   // What it lies over is shown while she drags.
   await expect(page.locator('.lay-bad').first()).toBeAttached();
-  await page.mouse.up();
+  await letGo();
   await expect(page.getByRole('button', { name: /Undo: place of/ })).toBeEnabled();
   await expect(page.getByText('It can’t be cut so')).toBeAttached();
   await expect(page.getByText(/lies over .*, or nearer than/).first()).toBeAttached();
@@ -164,7 +190,7 @@ test('all of it goes by keyboard', async ({ page }) => {
   await page.keyboard.press('ArrowRight');
   await page.keyboard.press('ArrowRight');
   await expect(page.getByRole('button', { name: `Undo: place of ${name} on ivory satin` })).toBeEnabled();
-  await expect(page.locator('.lay-said')).toContainText(`${name} is pinned`);
+  await expect(page.getByRole('status').getByText(`${name} is pinned`)).toBeAttached();
   expect(await page.locator('[data-laid].lay-picked, [data-laid].lay-bad').count()).toBeGreaterThan(0);
   // Pressing a key several times is one step back.
   await page.getByRole('button', { name: `Undo: place of ${name} on ivory satin` }).click();

@@ -158,7 +158,7 @@ function LayOnTable({ seen }: { readonly seen: SeenLay }): ReactNode {
             {say('table.all', {}, units)}
           </button>
         </div>
-        <p role="status" className={said?.wrong === true ? 'lay-said lay-said-wrong' : 'lay-said'}>
+        <p role="status" className={saidLook(said?.wrong === true, held !== null)}>
           {said?.text}
         </p>
       </div>
@@ -166,6 +166,10 @@ function LayOnTable({ seen }: { readonly seen: SeenLay }): ReactNode {
     </section>
   );
 }
+
+/** Where a held piece lies is told below the drawing; it need not be told over it. */
+const saidLook = (isWrong: boolean, isHeld: boolean): string =>
+  isWrong ? 'lay-said lay-said-wrong' : isHeld ? 'unseen' : 'lay-said';
 
 function chooseNext(seen: SeenLay, at: ItemAt | null, by: 1 | -1): void {
   const all = itemsOf(seen);
@@ -226,6 +230,7 @@ function StretchOnTable({
               name={one.title}
               child={seen.child === null ? one.child : null}
               id={`${scene.length}.${stretch}.${item}`}
+              isHeld={item === top && active === null}
               look={isBad ? 'bad' : item === last ? 'picked' : 'plain'}
               isPinned={isPinned(length, stretch, item)}
               hatches={hatches}

@@ -14,6 +14,8 @@ interface LaidPieceProps {
   /** `length.stretch.item`, by which a touch finds it. */
   readonly id: string;
   readonly look: 'plain' | 'picked' | 'bad';
+  /** She holds it: tapes lie on it, and its name is told beside the drawing. */
+  readonly isHeld: boolean;
   readonly isPinned: boolean;
   readonly hatches: string;
   /** px for each mm, as it was when the zoom last rested. */
@@ -25,13 +27,12 @@ const LETTER = 6.6;
 
 /** One piece where it lies: cutting line, grain line with its arrow at the head, its name, and its pin. */
 export const LaidPiece = memo(function LaidPiece(props: LaidPieceProps): ReactNode {
-  const { laid, role, name, child, id, look, isPinned, hatches, zoom } = props;
+  const { laid, role, name, child, id, look, isHeld, isPinned, hatches, zoom } = props;
   const outline = pathData(laid.outline);
   const [head, foot] = laid.pins;
   const box = pathBounds(laid.outline);
-  const room = { across: (box.maxX - box.minX) * zoom - 8, down: (box.maxY - box.minY) * zoom };
-  const lines = [name, ...(child === null ? [] : [child])].filter((_, i) => room.down > 18 * (i + 1));
-  const words = lines.map((line) => shortened(line, room.across)).filter((line) => line !== '');
+  const room = { across: (box.maxX - box.minX) * zoom - 8, down: (box.maxY - box.minY) * zoom - 8 };
+  const words = isHeld ? [] : wordsIn(room, name, child);
   const fill = hatchFill(hatches, role);
   const middle =
     head === undefined || foot === undefined
@@ -46,8 +47,8 @@ export const LaidPiece = memo(function LaidPiece(props: LaidPieceProps): ReactNo
         <path className="lay-grain" d={lineData(foot.at, head.at) + arrow(head.at, foot.at)} />
       )}
       <AtSize at={middle}>
-        {(look === 'picked' ? [] : words).map((line, i) => (
-          <text key={line} className="lay-name" y={i === 0 ? -5 : 15}>
+        {words.map((line, i) => (
+          <text key={line} className="lay-name" y={heightOf(i, words.length)}>
             {line}
           </text>
         ))}
@@ -62,11 +63,37 @@ export const LaidPiece = memo(function LaidPiece(props: LaidPieceProps): ReactNo
   );
 });
 
-/** As much of a text as there is room for; nothing rather than three letters. */
-function shortened(text: string, room: number): string {
-  const letters = Math.floor(room / LETTER);
-  if (text.length <= letters) return text;
-  return letters < 4 ? '' : `${text.slice(0, letters - 1)}…`;
+/** From one line of words to the next, px. */
+const LINE = 15;
+
+/** The name, in as many lines as there is room for, and the child below it; nothing rather than a few letters. */
+function wordsIn(
+  { across, down }: { readonly across: number; readonly down: number },
+  name: string,
+  child: string | null,
+): readonly string[] {
+  const [letters, lines] = [Math.floor(across / LETTER), Math.floor(down / LINE)];
+  if (letters < 5) return [];
+  const last = child === null ? [] : [shortened(child, letters)];
+  const most = lines - last.length;
+  if (most < 1) return [];
+  const wrapped: string[] = [];
+  for (const word of name.split(' ')) {
+    const line = wrapped.at(-1);
+    const longer = line === undefined ? word : `${line} ${word}`;
+    if (line === undefined || (longer.length > letters && wrapped.length < most)) wrapped.push(word);
+    else wrapped[wrapped.length - 1] = longer;
+  }
+  return [...wrapped.map((line) => shortened(line, letters)), ...last];
+}
+
+const shortened = (text: string, letters: number): string =>
+  text.length <= letters ? text : `${text.slice(0, letters - 1)}…`;
+
+/** Lines stand above and below the grain line, px from it. */
+function heightOf(line: number, lines: number): number {
+  const above = Math.ceil(lines / 2);
+  return line < above ? -5 - LINE * (above - 1 - line) : LINE * (line - above + 1);
 }
 
 const ARROW = 14;
