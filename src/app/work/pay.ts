@@ -25,6 +25,3 @@ export const issuePay = (grounds: PayGrounds, what: IssueOrder): Promise<WorkEnd
 /** Writes a list, a paper that was given out, or the calendar file. */
 export const makePay = (grounds: PayGrounds, paper: PayPaper): Promise<WorkEnd<PayAnswer<MadePayPaper>>> =>
   workshop.begin<PayAnswer<MadePayPaper>>((door) => door.make(grounds, paper));
-
-/** Lets go of all that the worker holds. */
-export const stopPay = (): void => workshop.stop();

@@ -10,13 +10,11 @@ export {
   readMoney,
   sumOf,
 } from './money.ts';
-export { dressNeeds, GOOD_KINDS, type Good, goodKey } from './needs.ts';
+export { dressNeeds } from './needs.ts';
 export {
   type Bill,
-  type BillWish,
   type Extra,
   earnedPerHour,
-  labourFor,
   type Rates,
   reckonBill,
   standardMinutes,
@@ -35,14 +33,11 @@ export {
   toBuyText,
 } from './shopping.ts';
 export {
-  type DayKind,
   type DaysProblem,
   type DaysResult,
   type FullWeek,
   fullWeeks,
-  type OrderLoad,
   type PlannedWork,
   planDays,
-  type WorkMinutes,
   type WorkWeek,
 } from './timetable.ts';

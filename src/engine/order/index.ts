@@ -75,12 +75,11 @@ export {
   stashText,
 } from './pay/pay-words.ts';
 export type { PayWork } from './pay/pay-work.ts';
-export { type ReadWorkroomFile, readWorkroomFile } from './pay/read-workroom-file.ts';
-export { type PayProblem, readWorkroom, USUAL_TIMES, type Workroom } from './pay/workroom.ts';
+export { readWorkroomFile } from './pay/read-workroom-file.ts';
+export { readWorkroom, USUAL_TIMES } from './pay/workroom.ts';
 export {
   isWorkroomPart,
   WEEKDAYS,
-  WORKROOM_PARTS,
   type WorkroomFile,
   type WorkroomPart,
 } from './pay/workroom-form.ts';

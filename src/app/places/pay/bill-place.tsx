@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { type Bill, moneyText } from '../../../engine/bill/index.ts';
-import { hoursOf, type PayWork } from '../../../engine/order/index.ts';
+import { goodsName, hoursOf, type PayWork } from '../../../engine/order/index.ts';
 import { say, type WordKey } from '../../../engine/words/index.ts';
 import { useUnits } from '../../session/use-session.ts';
 import { AgreedFields, Extras } from './agreed.tsx';
@@ -88,6 +88,13 @@ function Breakdown({ work, bill }: { readonly work: PayWork; readonly bill: Bill
           </tbody>
         </table>
       </section>
+      {work.unpriced.length > 0 && (
+        <p className="doubt">
+          {told('pay.unpriced', {
+            goods: work.unpriced.map(({ what }) => goodsName(what, units)).join('; '),
+          })}
+        </p>
+      )}
       <dl className="pay-sums">
         {sums.map(([name, amount]) => (
           <div key={name} className="pay-sum">

@@ -9,12 +9,13 @@ import { AmountField } from './pay-parts.tsx';
 import { useChangeWorkroom, usePayProblem, useWorkroom } from './use-pay.ts';
 
 type Rates = NonNullable<WorkroomFile['rates']>;
-type Percent = 'overhead' | 'profit' | 'sundries' | 'deposit';
+type Percent = 'overhead' | 'profit' | 'sundries' | 'breaks' | 'deposit';
 
 const PERCENTS = [
   ['overhead', 'page.bill.overhead', '10'],
   ['profit', 'page.bill.profit', '0'],
   ['sundries', 'page.bill.sundries', '0'],
+  ['breaks', 'page.bill.breaks', '0'],
   ['deposit', 'page.bill.deposit', '50'],
 ] as const satisfies readonly (readonly [Percent, WordKey, string])[];
 

@@ -13,6 +13,7 @@ import {
   reckonBill,
   type ShoppingRow,
   shoppingList,
+  standardMinutes,
   sumOf,
 } from '../../bill/index.ts';
 import type { ChildReport } from '../check-order.ts';
@@ -146,12 +147,12 @@ function shoppingOf({ order, children, alone, party }: PayWish, room: Workroom):
 /** The first child takes the talk about the order as well; every other is only measured (common practice, no source). */
 const MEASURE_ONLY = 15;
 
-function timesOf({ times }: Workroom, fittings: number, sewing: number, child: number): ChildTimes {
+function timesOf({ times, breaks }: Workroom, fittings: number, sewing: number, child: number): ChildTimes {
   return {
     ...times,
     measure: child === 0 ? times.measure : Math.min(times.measure, MEASURE_ONLY),
     toile: fittings >= 2 ? times.toile : 0,
-    sew: Math.round((sewing * times.sew) / 100),
+    sew: Math.round(standardMinutes(sewing, times.sew, [breaks])),
     fit: times.fit * fittings,
   };
 }

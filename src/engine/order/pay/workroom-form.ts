@@ -36,6 +36,8 @@ const rates = table({
   overhead: v.optional(number),
   profit: v.optional(number),
   sundries: v.optional(number),
+  /** Threading, tea and interruptions, of the sewing time. */
+  breaks: v.optional(number),
   deposit: v.optional(number),
   materialsFirst: v.optional(flag),
   taxName: v.optional(text),

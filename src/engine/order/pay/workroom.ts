@@ -4,7 +4,6 @@ import {
   type Money,
   type MoneyProblem,
   money,
-  noMoney,
   type Price,
   type Rates,
   readMoney,
@@ -32,6 +31,8 @@ export interface Workroom {
   readonly rates: Rates | null;
   readonly week: WorkWeek;
   readonly times: Readonly<Record<WorkKind, number>>;
+  /** On top of the sewing time, in hundredths. */
+  readonly breaks: number;
   readonly priceOf: (key: string, kind: string) => Price | null;
   readonly stash: readonly StashItem[];
   readonly problems: readonly PayProblem[];
@@ -72,6 +73,7 @@ export function readWorkroom(file: WorkroomFile, wanted: Currency | null, units:
     rates: readRates(file, desk),
     week: readWeek(file, desk),
     times: readTimes(file, desk),
+    breaks: numberAt('rates.breaks', file.rates?.breaks, [0, MOST_PERCENT], 0, desk),
     priceOf: readPrices(file, desk),
     stash: readStash(file, desk),
     problems,
@@ -216,6 +218,3 @@ function readStash({ stash = [] }: WorkroomFile, desk: PayDesk): readonly StashI
     count: numberAt(`stash[${i}].count`, count, [0, 100_000], 0, desk),
   }));
 }
-
-/** No money at all, for sums that begin. */
-export const nothing = (desk: PayDesk): Money => noMoney(desk.currency);

@@ -88,6 +88,7 @@ export const pagePay = {
   'page.bill.overhead': 'Overhead, of labour',
   'page.bill.profit': 'Profit, of all cost',
   'page.bill.sundries': 'Sundries, of materials',
+  'page.bill.breaks': 'Threading and breaks, of sewing',
   'page.bill.deposit': 'Deposit',
   'page.bill.materials-first': 'The deposit pays all materials first',
   'page.bill.tax-name': 'Tax, as it is called',
