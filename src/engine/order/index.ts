@@ -97,8 +97,8 @@ export {
   type PaperBlockFile,
   type StepFile,
 } from './schema.ts';
-export { type Caution, cautionsOf } from './sew/cautions.ts';
-export { type ChildSewing, type ChildSewingResult, childSewing, timedSteps } from './sew/child-sewing.ts';
+export { cautionsOf } from './sew/cautions.ts';
+export { type ChildSewing, type ChildSewingResult, childSewing } from './sew/child-sewing.ts';
 export { figureOf, partySewPages, reportDrawing, sewPages } from './sew/sew-pages.ts';
 export type { SewingFile } from './sew/sewing-form.ts';
 export { dressWish, exactDress } from './work-child.ts';

@@ -4,7 +4,7 @@ import type { Saying, WordKey } from '../../words/index.ts';
 import type { Finding } from '../finding.ts';
 
 /** Something that can hurt the child, with its limit, its standard and what to do. */
-export interface Caution {
+interface Caution {
   readonly level: Level;
   readonly say: Saying;
   readonly todo: Saying | null;
