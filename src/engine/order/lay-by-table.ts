@@ -10,8 +10,8 @@ const NEAR = 2 * MM_PER_INCH;
 
 /**
  * What a maker would buy of a cloth who lays each child's pieces on cloth of another width and looks the length up in
- * the width table, mm; `each`: the pieces child by child. Null where a piece is too large for that width or the table
- * does not go so far.
+ * the width table, mm; `each`: the pieces child by child. A child whose length the table does not have, or whose pieces
+ * are too large for the other width, counts with her own lay on this cloth; null where that is so of all of them.
  */
 export function boughtByTable(
   order: Order,
@@ -23,15 +23,16 @@ export function boughtByTable(
   const [first, second] = WIDTHS;
   const other = Math.abs(cloth.width - first) > NEAR ? first : second;
   let sum = 0;
+  let isInTable = false;
   for (const all of each) {
     const pieces = onCloth(order, cloth, all);
     if (pieces.length === 0) continue;
     const lay = laidOn({ ...cloth, usableWidth: other - (cloth.width - cloth.usableWidth) }, pieces);
-    const byTable = lay === null ? null : savedAgainstTable(lay, cloth.width, lay, other);
-    if (byTable === null) return null;
-    sum += byTable.byTable;
+    const found = lay === null ? null : savedAgainstTable(lay, cloth.width, lay, other);
+    isInTable ||= found !== null;
+    sum += found?.byTable ?? laidOn(cloth, pieces)?.toBuy.bought ?? 0;
   }
-  return sum;
+  return isInTable ? sum : null;
 }
 
 function laidOn(cloth: OrderCloth, own: readonly CutPiece[]): Lay | null {

@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useState } from 'react';
 import { Label, Radio, RadioGroup } from 'react-aria-components';
+import { roundUpToUnit } from '../../../engine/lay/index.ts';
 import { say } from '../../../engine/words/index.ts';
 import { today } from '../../device/today.ts';
 import { useOrderFile, useSession, useUnits } from '../../session/use-session.ts';
@@ -91,7 +92,8 @@ export function LengthToBuy({ seen }: { readonly seen: SeenLay }): ReactNode {
 /** Against each child alone, and against the width table. */
 function Saved({ seen, bought }: { readonly seen: SeenLay; readonly bought: number }): ReactNode {
   const units = useUnits();
-  const byTable = useByTable(seen);
+  const table = useByTable(seen);
+  const byTable = table === null ? null : roundUpToUnit(table, seen.cloth.unit);
   const { alone } = seen;
   const sold = (mm: number): string => soldAs(mm, seen);
   return (
