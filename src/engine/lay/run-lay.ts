@@ -1,3 +1,4 @@
+import { boxStart } from './box-start.ts';
 import type { LayItem, LayStretch } from './lay-items.ts';
 import { type LayPlan, leastOf } from './lay-plan.ts';
 import { obstaclesOn } from './obstacles.ts';
@@ -208,7 +209,7 @@ function* packed(
   pack: Packer,
 ): Generator<StretchStep, void, undefined> {
   const items = plan.stretches[index]?.items ?? [];
-  const start = former === null ? null : startPlaces(plan, index, former, { problem, kept });
+  const start = former === null ? boxStart(problem) : startPlaces(plan, index, former, { problem, kept });
   const packing = pack(problem, start === null ? settings : { ...settings, start });
   if (!packing.ok) {
     // Sizes and outlines were looked at before; only a strip that was cut short may be too short for a piece.
