@@ -1,9 +1,17 @@
-import { type FlowBlock, flowPages, type Page } from '../sheet/index.ts';
+import { type FlowBlock, flowPages, type Ink, type Page, type Paper } from '../sheet/index.ts';
 import { say, type WordKey } from '../words/index.ts';
 import { type ChildReport, mustNotBeCut } from './check-order.ts';
-import type { Desk } from './child-papers.ts';
 import { sizeText } from './cut-dress.ts';
+import type { Order } from './order.ts';
 import { shownDay } from './pay/pay-words.ts';
+
+/** What a book is made with. */
+interface BookDesk {
+  readonly order: Order;
+  readonly day: string;
+  readonly paper: Paper;
+  readonly ink: Ink;
+}
 
 /** Some papers that follow one another in a book. */
 export interface BookPart {
@@ -19,7 +27,7 @@ export function bookPages(
   whose: string,
   reports: readonly ChildReport[],
   parts: readonly BookPart[],
-  { order, day, paper, ink }: Desk,
+  { order, day, paper, ink }: BookDesk,
 ): readonly Page[] {
   const { units } = ink;
   const told = (key: WordKey, values = {}): string => say(key, values, units);
