@@ -1,4 +1,4 @@
-export { AtSize, atSize } from './at-size.tsx';
+export { AtSize } from './at-size.tsx';
 export { panned, toTable } from './camera.ts';
 export { DraftingTable } from './drafting-table.tsx';
 export { edgeTitle, pieceTitle } from './edge-title.ts';

@@ -31,7 +31,7 @@ export {
   packWithHelp,
   startPacking,
 } from './pack/index.ts';
-export { type PlacedFault, placedFaults, type StretchJudge, stretchJudge } from './placed-faults.ts';
+export { type PlacedFault, placedFaults, stretchJudge } from './placed-faults.ts';
 export { type ShapeStore, shapeStore } from './poses.ts';
 export { type LaidOnCloth, type LaidStretch, type Lay, readLay } from './read-lay.ts';
 export { type LayRunSettings, type Packer, type PlacedItem, type PlacedStretch, runLay } from './run-lay.ts';
