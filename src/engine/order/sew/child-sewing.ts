@@ -66,7 +66,7 @@ export function childSewing(
 }
 
 /** The steps of an order file that she has timed. */
-const timedSteps = (file: SewingFile | undefined): readonly TimedStep[] =>
+export const timedSteps = (file: SewingFile | undefined): readonly TimedStep[] =>
   (file?.done ?? []).flatMap(({ kind, minutes, estimate }) =>
     kind === undefined || minutes === undefined || estimate === undefined
       ? []
