@@ -57,7 +57,10 @@ function cuff(look: SewLook, seam: Seam): readonly SewStep[] {
 function setting(look: SewLook): readonly SewStep[] {
   const seams = seamsNamed(look, 'sleeve-cap');
   if (seams.length === 0) return [];
-  const lined = seamsNamed(look, 'armhole-lining').length > 0;
+  // A lining that ends below a yoke leaves the seam open to the inside there.
+  const lined = seams
+    .flatMap((seam) => seam.a)
+    .every((at) => look.seamsAt(at).some(({ name }) => name === 'armhole-lining'));
   return [
     makeStep(look, {
       id: 'set-sleeves',
