@@ -4,8 +4,8 @@ import type { Chance } from './chance.ts';
 import type { Field } from './field.ts';
 
 /** Trial places of one search: near the present one, and anywhere. The best of them is followed downhill. */
-const NEAR = 10;
-const ANYWHERE = 20;
+const NEAR = 15;
+const ANYWHERE = 35;
 
 /** Steps in chance directions, as parts of the item's small side: the first, and where they are too short to go on. */
 const FIRST_STEP = 0.25;
@@ -33,10 +33,7 @@ export function placeFinder(board: Board, field: Field, chance: Chance): PlaceFi
     return true;
   };
 
-  /**
-   * Out of the worst pair, into the corner that frees the two worst, or down the common slope, as long as that helps; then
-   * steps in chance directions.
-   */
+  /** Out of the worst pair, or down the common slope, as long as that helps; then steps in chance directions. */
   const follow = (item: number, g: number, length: number, firstStep: number, lastStep: number): void => {
     slide(item, g, length);
     if (bestF === 0) return;
@@ -62,10 +59,6 @@ export function placeFinder(board: Board, field: Field, chance: Chance): PlaceFi
       const outX = pull[2] as number;
       const outY = pull[3] as number;
       if (tryPlace(item, g, bestX + outX, bestY + outY, length)) continue;
-      const cornerX = pull[4] as number;
-      const cornerY = pull[5] as number;
-      if ((cornerX !== 0 || cornerY !== 0) && tryPlace(item, g, bestX + cornerX, bestY + cornerY, length))
-        continue;
       const steep = gx * gx + gy * gy;
       if (steep < 1e-12) return;
       // Losses fall evenly down the slope: this step would bring them to nothing if nothing else stood in the way.

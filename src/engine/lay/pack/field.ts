@@ -21,16 +21,10 @@ export interface Field {
   readonly cost: (item: number, variant: number, x: number, y: number, bound: number) => number;
   /** The same without bound, and fills `pull`. A loop of its own: `cost` is the hottest of all and needs no slope. */
   readonly costAndPull: (item: number, variant: number, x: number, y: number) => number;
-  /**
-   * Ways of the last `costAndPull`: x, y downhill of the whole; x, y of the step that frees the worst pair; x, y of the step
-   * that just frees the two worst pairs, 0, 0 where they push the same way.
-   */
+  /** The way downhill of the last `costAndPull`: x, y of the whole; x, y of the step that frees the worst pair. */
   readonly pull: Float64Array;
   readonly evaluations: () => number;
 }
-
-/** Least turn between two ways out, as a sine, that gives a corner to step to: less would lead far away. */
-const BLUNT = 0.05;
 
 export function fieldOf(board: Board): Field {
   const { count: n, table, shapeOf, w, h, touch, penalty, free } = board;
@@ -44,7 +38,7 @@ export function fieldOf(board: Board): Field {
   const loss = new Float64Array(n * n);
   const weight = new Float64Array(n * n).fill(1);
   const lossOf = new Float64Array(n);
-  const pull = new Float64Array(6);
+  const pull = new Float64Array(4);
   let deepest = 0;
   let wayX = 0;
   let wayY = 0;
@@ -74,19 +68,20 @@ export function fieldOf(board: Board): Field {
     let p = starts[key] as number;
     if (p < 0) p = recordOf(key, a, b);
     const table = numbers;
-    let outlines = table[p++] as number;
     let sum = 0;
     deepest = touch;
-    for (; outlines > 0; outlines--) {
+    // Whole numbers that come out of an array of fractions: told so, the loop below runs a fifth faster.
+    const heads = (p + 1 + RECORD_HEAD * (table[p] as number)) | 0;
+    for (p++; p < heads; p += RECORD_HEAD) {
       const minX = table[p] as number;
       const minY = table[p + 1] as number;
       const maxX = table[p + 2] as number;
       const maxY = table[p + 3] as number;
-      const next = p + RECORD_HEAD + 3 * (table[p + 4] as number);
       if (dx > minX && dy > minY && dx < maxX && dy < maxY) {
         let least = Number.POSITIVE_INFINITY;
         let at = 0;
-        for (let q = p + RECORD_HEAD; q < next; q += 3) {
+        const end = (table[p + 5] as number) | 0;
+        for (let q = (table[p + 4] as number) | 0; q < end; q += 3) {
           const d = (table[q + 2] as number) - (table[q] as number) * dx - (table[q + 1] as number) * dy;
           if (d < least) {
             least = d;
@@ -107,7 +102,6 @@ export function fieldOf(board: Board): Field {
           }
         }
       }
-      p = next;
     }
     return sum;
   };
@@ -158,13 +152,6 @@ export function fieldOf(board: Board): Field {
     let gx = 0;
     let gy = 0;
     let worst = 0;
-    let depth1 = 0;
-    let x1 = 0;
-    let y1 = 0;
-    let second = 0;
-    let depth2 = 0;
-    let x2 = 0;
-    let y2 = 0;
     for (let j = 0; j < n; j++) {
       if (
         (x[j] as number) < px1 &&
@@ -182,31 +169,15 @@ export function fieldOf(board: Board): Field {
           gx += (m / deepest) * wayX;
           gy += (m / deepest) * wayY;
           if (m > worst) {
-            second = worst;
-            depth2 = depth1;
-            x2 = x1;
-            y2 = y1;
             worst = m;
-            depth1 = deepest;
-            x1 = wayX;
-            y1 = wayY;
-          } else if (m > second) {
-            second = m;
-            depth2 = deepest;
-            x2 = wayX;
-            y2 = wayY;
+            pull[2] = wayX * deepest;
+            pull[3] = wayY * deepest;
           }
         }
       }
     }
     pull[0] = gx;
     pull[1] = gy;
-    pull[2] = x1 * depth1;
-    pull[3] = y1 * depth1;
-    const turn = x1 * y2 - y1 * x2;
-    const corner = turn > BLUNT || turn < -BLUNT;
-    pull[4] = corner ? (depth1 * y2 - depth2 * y1) / turn : 0;
-    pull[5] = corner ? (x1 * depth2 - x2 * depth1) / turn : 0;
     return sum;
   };
 

@@ -16,7 +16,7 @@ export interface PairTable {
   readonly numbers: () => Float64Array;
 }
 
-export const RECORD_HEAD = 5;
+export const RECORD_HEAD = 6;
 
 export function pairTable(shapes: readonly Shape[]): PairTable {
   let numbers = new Float64Array(1 << 14);
@@ -33,12 +33,14 @@ export function pairTable(shapes: readonly Shape[]): PairTable {
       numbers = larger;
     }
     numbers[used++] = outlines.length;
+    let planes = used + RECORD_HEAD * outlines.length;
     for (const { box, sides } of outlines) {
-      numbers.set([...box, sides.length / 3], used);
+      numbers.set([...box, planes, planes + sides.length], used);
+      numbers.set(sides, planes);
       used += RECORD_HEAD;
-      numbers.set(sides, used);
-      used += sides.length;
+      planes += sides.length;
     }
+    used = planes;
     return start;
   };
 

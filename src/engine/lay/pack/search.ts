@@ -11,14 +11,26 @@ import type { PackLayout, PackProblem, PackProgress, PackSettings } from './type
 /** The part of the run that looks for new arrangements; the rest presses the best one together. */
 const EXPLORING = 0.8;
 
+/**
+ * A run that is long enough begins several times and goes on with the best: how good an arrangement can become is settled
+ * early. A beginning takes this many trials and this share of the run at least; no further one begins that would end after
+ * the last share.
+ */
+const BEGINNING = { trials: 5e6, share: 0.1, last: 0.36 };
+
 interface Bench {
   readonly board: Board;
   readonly field: Field;
   readonly find: PlaceFinder;
   readonly chance: Chance;
   readonly gone: () => number;
+  /** The best of this beginning. */
   best: Snapshot | null;
   bestLength: number;
+  /** How much shorter the next attempt is to be, as a part of the length. */
+  step: number;
+  /** The best of the beginnings before this one. */
+  leader: { readonly best: Snapshot; readonly length: number } | null;
   /** The best in the form in which it is told, made once. */
   told: { readonly of: Snapshot; readonly layout: PackLayout } | null;
 }
@@ -43,17 +55,20 @@ export function* search(
       Math.max((field.evaluations() + pieces) / Math.max(1, settings.evaluations), settings.gone?.() ?? 0),
     best: null,
     bestLength: Number.POSITIVE_INFINITY,
+    step: FIRST_SHRINK,
+    leader: null,
     told: null,
   };
   const progress = (): PackProgress => ({ evaluations: field.evaluations(), best: layoutOf(bench) });
   firstLayout(bench, problem, settings);
   const least = leastLength(bench);
   yield progress();
-  for (const _ of explore(bench, least)) {
+  for (const _ of settings.start === undefined ? begin(bench, least) : explore(bench, least)) {
     pieces++;
     yield progress();
     if (bench.gone() >= EXPLORING) break;
   }
+  follow(bench);
   for (const _ of compress(bench, least)) {
     pieces++;
     yield progress();
@@ -63,7 +78,10 @@ export function* search(
 }
 
 function layoutOf(bench: Bench): PackLayout | null {
-  const { best, board, bestLength } = bench;
+  const { board, leader } = bench;
+  const behind = leader !== null && leader.length <= bench.bestLength;
+  const best = behind ? leader.best : bench.best;
+  const length = behind ? leader.length : bench.bestLength;
   if (best === null) return null;
   if (bench.told?.of === best) return bench.told.layout;
   const places = Array.from(best.x, (x, i) => ({
@@ -71,7 +89,7 @@ function layoutOf(bench: Bench): PackLayout | null {
     x,
     y: best.y[i] as number,
   }));
-  const layout = { places, length: bestLength };
+  const layout = { places, length };
   bench.told = { of: best, layout };
   return layout;
 }
@@ -178,7 +196,47 @@ const EASY_SHRINK = 0.006;
 const LAST_SHRINK = 0.001;
 
 const HASTY: Patience = { strikes: 1, sweeps: 15 };
-const THOROUGH: Patience = { strikes: 3, sweeps: 150 };
+const THOROUGH: Patience = { strikes: 3, sweeps: 60 };
+/** Now and then a failure is followed for longer: layouts of exact fits need it, others lose little. */
+const DOGGED: Patience = { strikes: 3, sweeps: 200 };
+const DOGGED_EACH = 8;
+
+/** Explores from several beginnings, then goes on from the best of them. */
+function* begin(bench: Bench, least: number): Generator<void> {
+  for (;;) {
+    const since = bench.gone();
+    const before = bench.field.evaluations();
+    for (const _ of explore(bench, least)) {
+      yield;
+      const trials = bench.field.evaluations() - before;
+      if (trials >= BEGINNING.trials && bench.gone() - since >= BEGINNING.share) break;
+    }
+    if (bench.best === null || bench.bestLength <= least * (1 + 1e-9)) return;
+    if (2 * bench.gone() - since > BEGINNING.last) break;
+    lead(bench);
+    bench.best = null;
+    bench.bestLength = Number.POSITIVE_INFINITY;
+    bench.step = FIRST_SHRINK;
+  }
+  follow(bench);
+  yield* explore(bench, least);
+}
+
+/** What has been found is kept as the leader, if it leads. */
+function lead(bench: Bench): void {
+  const { best, bestLength: length } = bench;
+  if (best !== null && length < (bench.leader?.length ?? Number.POSITIVE_INFINITY))
+    bench.leader = { best, length };
+}
+
+/** The search goes on with the leader, if one leads. */
+function follow(bench: Bench): void {
+  const { leader } = bench;
+  if (leader === null || leader.length >= bench.bestLength) return;
+  bench.best = leader.best;
+  bench.bestLength = leader.length;
+  bench.step = LAST_SHRINK;
+}
 
 function* explore(bench: Bench, least: number): Generator<void> {
   const { board, field, find, chance } = bench;
@@ -194,20 +252,21 @@ function* explore(bench: Bench, least: number): Generator<void> {
     }
   }
   const failures: Snapshot[] = [];
-  let step = FIRST_SHRINK;
   while (bench.best !== null && bench.bestLength > least * (1 + 1e-9)) {
     yield;
+    const { step } = bench;
     const target = Math.max(least, bench.bestLength * (1 - step));
     if (failures.length === 0) {
       restore(field, bench.best);
       squeeze(bench, bench.bestLength, target);
     }
-    const patience = step > EASY_SHRINK ? HASTY : THOROUGH;
+    const dogged = failures.length % DOGGED_EACH === DOGGED_EACH - 1;
+    const patience = step > EASY_SHRINK ? HASTY : dogged ? DOGGED : THOROUGH;
     if (yield* separate(board, field, find, chance, target, patience)) {
       keep(bench);
       failures.length = 0;
     } else if (step > LAST_SHRINK) {
-      step = Math.max(LAST_SHRINK, step / 2);
+      bench.step = Math.max(LAST_SHRINK, step / 2);
       failures.length = 0;
     } else {
       failures.push(snapshotOf(field));

@@ -42,14 +42,13 @@ function stopAt(
   const start = board.table.recordOf(board.shapeOf[gj] as number, board.shapeOf[g] as number);
   const numbers = board.table.numbers();
   let stop = least;
-  let p = start + 1;
-  for (let outlines = numbers[start] as number; outlines > 0; outlines--) {
-    const sides = numbers[p + 4] as number;
-    const next = p + RECORD_HEAD + 3 * sides;
+  const heads = start + 1 + RECORD_HEAD * (numbers[start] as number);
+  for (let p = start + 1; p < heads; p += RECORD_HEAD) {
+    const end = numbers[p + 5] as number;
     // Along the line of this y the offsets that overlap are an interval; the item comes from its right end.
     let from = Number.NEGATIVE_INFINITY;
     let to = Number.POSITIVE_INFINITY;
-    for (let q = p + RECORD_HEAD; q < next && from < to; q += 3) {
+    for (let q = numbers[p + 4] as number; q < end && from < to; q += 3) {
       const nx = numbers[q] as number;
       const room = (numbers[q + 2] as number) - (numbers[q + 1] as number) * (y - yj);
       if (nx > 1e-12) to = Math.min(to, room / nx);
@@ -58,7 +57,6 @@ function stopAt(
     }
     // Intervals on the right of where it stands now do not stop it; touching ones do.
     if (to > from + board.touch && to + xj > stop && from + xj < x) stop = Math.min(x, to + xj);
-    p = next;
   }
   return stop;
 }
