@@ -83,7 +83,7 @@ test('days are planned by her hours, kept free, told beside other orders, and pu
   await page.getByRole('link', { name: 'Order book' }).click();
   await page.getByRole('button', { name: /^More/ }).first().click();
   await page.getByRole('button', { name: 'Copy', exact: true }).click();
-  await page.locator('.order-row a').first().click();
+  await page.locator('.order-row a', { hasText: '(copy)' }).click();
   await goTo(page, 'Days');
   await expect(page.getByText(/together take/).first()).toBeVisible({ timeout: 60_000 });
   await page.getByRole('button', { name: 'Keep these days free' }).click();
