@@ -1,4 +1,4 @@
-import { at } from './outline.ts';
+import { outlineWriter } from './half-planes.ts';
 import type { Shape } from './shape.ts';
 
 /**
@@ -22,23 +22,36 @@ export function pairTable(shapes: readonly Shape[]): PairTable {
   let numbers = new Float64Array(1 << 14);
   let used = 0;
   const starts = new Int32Array(shapes.length * shapes.length).fill(-1);
+  const writer = outlineWriter();
+  const turned = shapes.map((): readonly Float64Array[] | null => null);
+  const turnedParts = (shape: number): readonly Float64Array[] => {
+    const known = turned[shape] ?? (shapes[shape] as Shape).parts.map((part) => part.map((v) => -v));
+    turned[shape] = known;
+    return known;
+  };
 
-  const make = (first: Shape, second: Shape): number => {
+  const make = (first: number, second: number): number => {
     const start = used;
-    const outlines = first.parts.flatMap((p) => second.parts.map((q) => halfPlanes(p, q)));
-    const need = 1 + outlines.reduce((sum, { sides }) => sum + RECORD_HEAD + sides.length, 0);
+    const { parts } = shapes[first] as Shape;
+    const others = turnedParts(second);
+    let need = 1;
+    for (const p of parts) for (const q of others) need += RECORD_HEAD + 1.5 * (p.length + q.length);
     if (used + need > numbers.length) {
       const larger = new Float64Array(Math.max(2 * numbers.length, used + need));
       larger.set(numbers);
       numbers = larger;
     }
-    numbers[used++] = outlines.length;
-    let planes = used + RECORD_HEAD * outlines.length;
-    for (const { box, sides } of outlines) {
-      numbers.set([...box, planes, planes + sides.length], used);
-      numbers.set(sides, planes);
-      used += RECORD_HEAD;
-      planes += sides.length;
+    const outlines = parts.length * others.length;
+    numbers[used++] = outlines;
+    let planes = used + RECORD_HEAD * outlines;
+    for (const p of parts) {
+      for (const q of others) {
+        const end = writer.write(p, q, numbers, used, planes);
+        numbers[used + 4] = planes;
+        numbers[used + 5] = end;
+        used += RECORD_HEAD;
+        planes = end;
+      }
     }
     used = planes;
     return start;
@@ -50,59 +63,9 @@ export function pairTable(shapes: readonly Shape[]): PairTable {
       const key = first * shapes.length + second;
       const known = starts[key] as number;
       if (known >= 0) return known;
-      const start = make(shapes[first] as Shape, shapes[second] as Shape);
+      const start = make(first, second);
       starts[key] = start;
       return start;
     },
   };
-}
-
-interface HalfPlanes {
-  readonly box: readonly [number, number, number, number];
-  readonly sides: readonly number[];
-}
-
-/** All offsets of `q` at which it overlaps `p`: the sum of `p` and `-q`, its sides merged in order of direction. */
-function halfPlanes(p: Float64Array, q: Float64Array): HalfPlanes {
-  const turned = q.map((v) => -v);
-  const sides: { nx: number; ny: number; c: number; length: number }[] = [];
-  for (const [own, other] of [
-    [p, turned],
-    [turned, p],
-  ] as const) {
-    for (let i = 0, n = own.length; i < n; i += 2) {
-      const ax = at(own, i);
-      const ay = at(own, i + 1);
-      const ex = at(own, (i + 2) % n) - ax;
-      const ey = at(own, (i + 3) % n) - ay;
-      const length = Math.sqrt(ex * ex + ey * ey);
-      if (length === 0) continue;
-      const nx = ey / length;
-      const ny = -ex / length;
-      const same = sides.find((side) => side.nx * nx + side.ny * ny > 1 - 1e-14);
-      if (same !== undefined) {
-        same.length += length;
-        continue;
-      }
-      sides.push({ nx, ny, c: nx * ax + ny * ay + reach(other, nx, ny), length });
-    }
-  }
-  // The long sides first: they are the likeliest to show that the pieces are apart.
-  sides.sort((a, b) => b.length - a.length);
-  const pb = boxOf(p);
-  const tb = boxOf(turned);
-  const box = [pb[0] + tb[0], pb[1] + tb[1], pb[2] + tb[2], pb[3] + tb[3]] as const;
-  return { box, sides: sides.flatMap(({ nx, ny, c }) => [nx, ny, c]) };
-}
-
-function reach(points: Float64Array, nx: number, ny: number): number {
-  let most = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < points.length; i += 2) {
-    most = Math.max(most, nx * at(points, i) + ny * at(points, i + 1));
-  }
-  return most;
-}
-
-function boxOf(points: Float64Array): readonly [number, number, number, number] {
-  return [-reach(points, -1, 0), -reach(points, 0, -1), reach(points, 1, 0), reach(points, 0, 1)];
 }

@@ -16,7 +16,7 @@ export function slideLeft(board: Board, field: Field): void {
     const x = field.x[item] as number;
     const y = field.y[item] as number;
     let least = board.fromX[g] as number;
-    for (let j = 0; j < board.count && least < x; j++) {
+    for (let j = board.count - 1; j >= 0 && least < x; j--) {
       if (j !== item) least = Math.max(least, stopAt(board, field, item, j, x, y, least));
     }
     if (least < x) field.move(item, g, least, y);
