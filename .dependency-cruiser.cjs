@@ -11,6 +11,8 @@ const ROOMS_IN_ORDER = [
   'sketch',
   'cut',
   'lay',
+  'sew',
+  'bill',
   'sheet',
   'order',
 ];

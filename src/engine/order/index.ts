@@ -44,7 +44,7 @@ export { type NeededMeasure, neededMeasures } from './needed-measures.ts';
 export type { KeptLay, KeptLength, Order, OrderChild } from './order.ts';
 export { parseWeight } from './parse-weight.ts';
 export { type CalendarNames, calendarOf } from './pay/calendar-of.ts';
-export { type IssueResult, type IssueWish, issuePaper } from './pay/issue.ts';
+export { issuePaper } from './pay/issue.ts';
 export { orderToCopy, type PaperNumber, paperNumbersIn, paperNumberText } from './pay/paper-number.ts';
 export {
   type IssuedPaper,
@@ -52,7 +52,6 @@ export {
   type PaperKind,
   type PayFile,
   WORK_KINDS,
-  type WorkKind,
 } from './pay/pay-form.ts';
 export {
   issuedDocument,
@@ -69,7 +68,6 @@ export {
   fullWeekSaying,
   goodsName,
   hoursOf,
-  priceText,
   shownDay,
   stashSaying,
   stashText,
