@@ -1,7 +1,7 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
 import { createLayBench } from '../../src/app/work/lay-bench.ts';
 import type { LayAnswer, LayWish } from '../../src/app/work/lay-wish.ts';
-import type { KeptLay } from '../../src/engine/order/index.ts';
+import { type KeptLay, LAY_ENGINE } from '../../src/engine/order/index.ts';
 import { EXAMPLE_TEXT } from '../fixtures/example-order.ts';
 import { accessFaults, field, goTo, kept, openExample, watch } from './page.ts';
 
@@ -116,7 +116,7 @@ test('a lay is searched for, kept with the order, and is the same after a reload
   await expect(page.getByRole('button', { name: /Undo: lay of ivory satin/ })).toBeEnabled();
   const before = await outlines(page);
   const lay = await keptOnDevice(page);
-  expect(lay).toMatchObject({ cloth: 'ivory satin', child: 'Amina', engine: 1, seed: 1 });
+  expect(lay).toMatchObject({ cloth: 'ivory satin', child: 'Amina', engine: LAY_ENGINE, seed: 1 });
   expect(lay.evaluations).toBeGreaterThan(0);
 
   await page.reload();

@@ -12,6 +12,7 @@ export {
   type OrderReport,
   reportOnDrawing,
 } from './check-order.ts';
+export { childNames } from './child-names.ts';
 export { growthSheet, MEASURING_SHEET, measuringSheet, type PackDocument } from './child-papers.ts';
 export { sizeText } from './cut-dress.ts';
 export { monthsBetween, readDay } from './day.ts';

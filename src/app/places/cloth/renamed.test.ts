@@ -35,9 +35,39 @@ describe('lays go with the names of what lies on them', () => {
     expect(party?.lengths[0]?.places.map(({ child }) => child)).toEqual(['Amina Bello', 'Efua']);
   });
 
-  it('but not to a child who has that name already', () => {
+  it('also where she is called like another, who is told apart by a number on the pieces', () => {
     const after = produce(order, (file) => renameChild(file, 0, 'Efua'));
-    expect(after.lays).toEqual(order.lays);
+    const [party] = after.lays ?? [];
+    expect(party?.lengths[0]?.places.map(({ child }) => child)).toEqual(['Efua', 'Efua (2)']);
+    expect(layIn(after, layKey({ cloth: 'ivory satin', child: 'Efua' }))).toBeDefined();
+  });
+
+  const typed = (...names: readonly string[]): OrderFile =>
+    names.reduce(
+      (file, name) => produce(file, (draft) => renameChild(draft, 0, name)),
+      names.reduce((file, name) => produce(file, (draft) => renameCloth(draft, 0, name)), order),
+    );
+
+  it.each([
+    ['is cleared before the new one is typed', ['', 'C', 'Cream']],
+    ['of another stands there for a moment', ['Efua', 'Efua M', 'ivory net', 'IVORY net', 'ivory nets']],
+    ['comes back in the end', ['', ' ', 'Efua', 'cotton lawn', 'Ivory']],
+  ])('when a name %s', (_, names) => {
+    const last = names.at(-1) ?? '';
+    const after = typed(...names);
+    expect(layIn(after, layKey({ cloth: last, child: null }))).toBeDefined();
+    expect(layIn(after, layKey({ cloth: last, child: last }))).toBeDefined();
+    const [party] = after.lays ?? [];
+    expect(party?.lengths[0]?.places.map(({ child }) => child)).toEqual([last, 'Efua']);
+  });
+
+  it('and those of two cloths of one name for a moment are not mixed up', () => {
+    const both = produce(order, (file) => putLay(file, { ...lay(null, ['Efua']), cloth: 'ivory net' }));
+    const after = ['ivory net', 'ivory net too'].reduce(
+      (file, name) => produce(file, (draft) => renameCloth(draft, 0, name)),
+      both,
+    );
+    expect(after.lays?.map(({ cloth }) => cloth)).toEqual(['ivory net too', 'ivory net too', 'ivory net']);
   });
 });
 
