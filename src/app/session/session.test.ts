@@ -178,6 +178,27 @@ describe('the open order', () => {
     expect(after.report?.findings).not.toBe(before.report?.findings);
   });
 
+  it('lets only the table follow a drag, and everything when she rests or lets go', async () => {
+    const session = open();
+    await rest(session);
+    const before = session.shown.getState();
+    session.drag();
+    setHeight(session, '33');
+    expect(work(session).drawing?.drawn.body.values.height.mm).toBeCloseTo(33 * 25.4, 6);
+    expect(session.shown.getState()).toBe(before);
+    session.settle();
+    expect(session.shown.getState()).toBe(session.state.getState());
+    session.drag();
+    setHeight(session, '34');
+    expect(session.shown.getState().file.children[0]?.measures?.height).toBe('33');
+    await vi.waitFor(() => expect(session.shown.getState()).toBe(session.state.getState()), 2000);
+    await rest(session);
+    expect(session.shown.getState().work.children[0]?.report?.dress.body.values.height.mm).toBeCloseTo(
+      34 * 25.4,
+      6,
+    );
+  });
+
   it('saves with its history, and saves once what was typed while saving', async () => {
     const { store, saves } = fakeStore();
     const session = open(store);

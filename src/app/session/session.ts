@@ -18,7 +18,7 @@ export type Keeping =
   /** Another tab changed the order. Both states are on the device; she says with which one to go on. */
   | { readonly kind: 'clash'; readonly theirs: StoredOrder; readonly copy: StoredOrder };
 
-/** All that the places show. Read it through the hooks in `use-session.ts`. */
+/** All that is known of the open order. Read it through the hooks in `use-session.ts`. */
 export interface SessionState {
   /** The order file's own form; texts as she typed them. */
   readonly file: OrderFile;
@@ -35,7 +35,10 @@ type TakeBack = () => void;
 /** The open order: one document, changed in one way, undone and kept by itself. */
 export interface Session {
   readonly id: string;
+  /** As it is now; only the table draws from it. */
   readonly state: StoreApi<SessionState>;
+  /** What the places show: the same, but while she drags it stands still until she rests. */
+  readonly shown: StoreApi<SessionState>;
   /**
    * The only way to change the order. `label` names the step for undo ("Undo: chest of Amina"); the recipe changes
    * the draft as if it were its own. Changes with the same `cause` in a row become one step until `settle` is
@@ -47,6 +50,11 @@ export interface Session {
     recipe: (draft: Draft<OrderFile>) => void,
     how?: { readonly cause?: string },
   ): TakeBack;
+  /**
+   * The next change comes from a drag: the table follows in the same frame; all else, and the checks, when she rests
+   * for a moment or has called `settle`.
+   */
+  drag(): void;
   /** Ends the step that changes of one cause are joined to: on leaving a field, on letting go of a handle. */
   settle(): void;
   undo(): void;
@@ -66,6 +74,9 @@ export interface Session {
 /** Typing is written to the device when she pauses this long, ms. */
 const PAUSE = 400;
 
+/** She rests in a drag when no move has come for this long, ms. */
+const DRAG_REST = 160;
+
 /** A new session on a stored order. `today` is printed on pieces where the order names no day. */
 export function openSession(stored: StoredOrder, store: Pick<Store, 'save'>, today: string): Session {
   const bench = createWorkbench(today);
@@ -76,6 +87,8 @@ export function openSession(stored: StoredOrder, store: Pick<Store, 'save'>, tod
   /** A save that the device has not answered. */
   let onItsWay = false;
   let pause: ReturnType<typeof setTimeout> | undefined;
+  let dragging = false;
+  let dragRest: ReturnType<typeof setTimeout> | undefined;
   let notInSpareTime = (): void => {};
   let saving: Promise<void> = Promise.resolve();
 
@@ -86,6 +99,10 @@ export function openSession(stored: StoredOrder, store: Pick<Store, 'save'>, tod
     keeping: { kind: 'saved' },
     work: bench.work(stored.file, 0),
   }));
+  const shown = createStore<SessionState>(() => state.getState());
+  state.subscribe((now) => {
+    if (!dragging) shown.setState(now, true);
+  });
 
   /** The child that is shown is checked, and the others are drawn, one at a time when she rests: no frame waits. */
   const workInSpareTime = (): void => {
@@ -96,6 +113,14 @@ export function openSession(stored: StoredOrder, store: Pick<Store, 'save'>, tod
       state.setState({ work });
       workInSpareTime();
     });
+  };
+
+  const rest = (): void => {
+    if (!dragging) return;
+    clearTimeout(dragRest);
+    dragging = false;
+    shown.setState(state.getState(), true);
+    workInSpareTime();
   };
 
   const save = async (): Promise<void> => {
@@ -153,11 +178,12 @@ export function openSession(stored: StoredOrder, store: Pick<Store, 'save'>, tod
     unsaved = true;
     clearTimeout(pause);
     pause = setTimeout(saveNow, PAUSE);
-    workInSpareTime();
+    if (!dragging) workInSpareTime();
   };
 
   const undo = (): void => {
     settled = true;
+    rest();
     take(undone(state.getState()));
   };
 
@@ -167,6 +193,7 @@ export function openSession(stored: StoredOrder, store: Pick<Store, 'save'>, tod
       return id;
     },
     state,
+    shown,
     change: (label, recipe, { cause = '' } = {}) => {
       take(recordChange(state.getState(), label, recipe, cause, !settled));
       settled = false;
@@ -179,18 +206,27 @@ export function openSession(stored: StoredOrder, store: Pick<Store, 'save'>, tod
         if (newest !== undefined && (newest === made || (cause !== '' && newest.cause === cause))) undo();
       };
     },
+    drag: () => {
+      dragging = true;
+      notInSpareTime();
+      clearTimeout(dragRest);
+      dragRest = setTimeout(rest, DRAG_REST);
+    },
     settle: () => {
       settled = true;
+      rest();
     },
     undo,
     redo: () => {
       settled = true;
+      rest();
       take(redone(state.getState()));
     },
     choose: (child) => {
       const { file } = state.getState();
       if (child === state.getState().child || file.children[child] === undefined) return;
       settled = true;
+      rest();
       state.setState({ child, work: bench.work(file, child) });
       workInSpareTime();
     },
@@ -225,6 +261,7 @@ export function openSession(stored: StoredOrder, store: Pick<Store, 'save'>, tod
       return id;
     },
     close: async () => {
+      rest();
       notInSpareTime();
       await (state.getState().keeping.kind === 'clash' ? saveInCopy() : saveNow());
     },

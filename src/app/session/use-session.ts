@@ -18,6 +18,11 @@ export function useSession(): Session {
 
 /** A part of what the session shows. The selector must answer the same object while nothing has changed. */
 export function useSessionState<T>(selector: (state: SessionState) => T): T {
+  return useStore(useSession().shown, selector);
+}
+
+/** The same for the drawing on the table, which follows a dragged point at once. */
+export function useSessionNow<T>(selector: (state: SessionState) => T): T {
   return useStore(useSession().state, selector);
 }
 

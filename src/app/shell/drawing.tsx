@@ -1,20 +1,21 @@
-import { type ReactNode, useMemo } from 'react';
+import { type ReactNode, useCallback, useMemo } from 'react';
 import type { Check } from '../../engine/check/index.ts';
 import type { ChildDrawing, Finding } from '../../engine/order/index.ts';
 import { finestRuler } from '../../engine/units/index.ts';
-import { useChild, useSessionState, useUnits } from '../session/use-session.ts';
-import { DraftingTable, type TableDress, type TableMark } from '../table/index.ts';
+import { useSessionNow, useUnits } from '../session/use-session.ts';
+import { DraftingTable, type TableDress, type TableLook, type TableMark } from '../table/index.ts';
 import { findingId, useLook, useLooking } from './looking.ts';
 
 /** The dress of the child that is shown, on the drafting table, with the other children to be laid over it. */
 export function Drawing(): ReactNode {
-  const { index, work } = useChild();
-  const children = useSessionState((state) => state.work.children);
-  const ruler = useSessionState((state) => state.work.order?.ruler);
+  const index = useSessionNow((state) => state.child);
+  const children = useSessionNow((state) => state.work.children);
+  const ruler = useSessionNow((state) => state.work.order?.ruler);
   const units = useUnits();
   const looking = useLooking((state) => state);
   const look = useLook();
-  const { drawing, report } = work;
+  const onLook = useCallback((chosen: TableLook) => look({ look: chosen }), [look]);
+  const { drawing = null, report = null } = children[index] ?? {};
   const dress = useMemo(() => (drawing === null ? null : tableDress(drawing)), [drawing]);
   const marks = useMemo(() => (report === null ? [] : marksOf(report.findings)), [report]);
   const others = useMemo(
@@ -33,7 +34,7 @@ export function Drawing(): ReactNode {
       units={units}
       ruler={ruler ?? finestRuler(units)}
       look={looking.look}
-      onLook={(chosen) => look({ look: chosen })}
+      onLook={onLook}
       picked={looking.picked}
       onPick={(picked) => look({ picked })}
       marks={marks}

@@ -58,6 +58,8 @@ export interface DraftingTableProps {
 /** A touch reaches this far, px: half a fingertip. */
 const REACH = 16;
 const STEP = 60;
+/** She rests in a drag when no move has come for this long, ms. */
+const DRAG_REST = 160;
 const NEARER = 1.35;
 const PLAY_KEYS: Readonly<Record<string, PlayMove>> = { n: 'on', b: 'back', a: 'all' };
 
@@ -118,9 +120,14 @@ export function DraftingTable(props: DraftingTableProps): ReactNode {
       lines: scene?.view === 'sewn' ? widthLines(scene) : NONE,
     };
   }, [scene]);
-  // Words are placed after the lines are drawn, so that a dragged line never waits for them.
+  // Words are placed after the lines are drawn, and while she drags only when she rests.
   const [settled, setSettled] = useState(lying);
-  useEffect(() => afterFrame(() => setSettled(lying)), [lying]);
+  const dragging = held !== null;
+  useEffect(() => {
+    if (!dragging) return afterFrame(() => setSettled(lying));
+    const rest = setTimeout(() => setSettled(lying), DRAG_REST);
+    return () => clearTimeout(rest);
+  }, [lying, dragging]);
   const labels = useMemo(
     () =>
       readable
@@ -165,18 +172,23 @@ export function DraftingTable(props: DraftingTableProps): ReactNode {
     event.preventDefault();
   };
 
+  const measuring = tape !== null;
+  const bar = useMemo(
+    () => (
+      <TableBar
+        look={look}
+        onLook={onLook}
+        tape={measuring}
+        onTape={(out) => setTape(out ? [] : null)}
+        units={units}
+      />
+    ),
+    [look, onLook, measuring, units],
+  );
+
   if (dress === null || scene === null) {
     return <section className="t-table t-empty">{say('table.empty', {}, units)}</section>;
   }
-  const bar = (
-    <TableBar
-      look={look}
-      onLook={onLook}
-      tape={tape !== null}
-      onTape={(out) => setTape(out ? [] : null)}
-      units={units}
-    />
-  );
   const sewn =
     scene.view === 'sewn' ? <SewnBar scene={scene} look={look} onLook={onLook} units={units} /> : null;
   const reading =

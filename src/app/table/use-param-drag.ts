@@ -1,4 +1,5 @@
 import { useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
 import type { Point } from '../../engine/geometry/index.ts';
 import type { Ruler } from '../../engine/units/index.ts';
 import { draggedNumber } from './drag-number.ts';
@@ -81,8 +82,12 @@ export function useParamDrag(
         const before = held.current?.sent;
         const value = numberAt(at);
         if (value === null || value === before || held.current === null) return;
-        setShown({ held: held.current, value });
-        onDragParam?.(held.current.governed.ref, value, 'move');
+        const now = held.current;
+        // The number and the drawing come from two places; together they are drawn once.
+        flushSync(() => {
+          setShown({ held: now, value });
+          onDragParam?.(now.governed.ref, value, 'move');
+        });
       },
       end: () => {
         const now = held.current;

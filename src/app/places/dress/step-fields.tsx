@@ -119,6 +119,7 @@ function useLiveParam(listed: ListedStep, scope: Scope) {
       // What this child has of its own is what is seen to move.
       const theirs = here.own.find((other) => sameStep(other, of));
       const isOwn = theirs !== undefined && givenAt(theirs, here.child, dragged.param).own !== undefined;
+      if (phase === 'move') here.session.drag();
       writeParam(here, isOwn ? here.child : whose, of, dragged.param, text, true);
       setHeld(phase === 'move');
       if (phase === 'end') here.session.settle();
