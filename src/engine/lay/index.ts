@@ -11,6 +11,7 @@ export {
   GRAIN_RULES,
   type GrainRule,
 } from './cloth-rules.ts';
+export { packAtOnce } from './first-lay.ts';
 export { grownOutline } from './grown-outline.ts';
 export { type KeptPlace, keptPlaces, lengthOf, pinsOf, placedAgain } from './kept-lay.ts';
 export { type ClothAtHand, type LengthsProgress, layOnLengths, planOnLength } from './lay-lengths.ts';

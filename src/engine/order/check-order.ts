@@ -3,6 +3,7 @@ import type { CutPiece } from '../cut/index.ts';
 import type { WordKey } from '../words/index.ts';
 import { cutDress } from './cut-dress.ts';
 import type { Finding } from './finding.ts';
+import { grainFindings } from './grain-findings.ts';
 import { refusedByCloths } from './lay-cloths.ts';
 import type { Order, OrderChild } from './order.ts';
 import { fieldProblem, type OrderProblem } from './problem.ts';
@@ -95,7 +96,7 @@ function reportOn(order: Order, dress: ChildDress, pieces: readonly CutPiece[]):
       todo: advice[0] ?? null,
     }),
   );
-  const findings = [...refused, ...dress.doubts, ...dress.checks];
+  const findings = [...refused, ...dress.doubts, ...grainFindings(order, pieces), ...dress.checks];
   return {
     name: dress.child.name,
     dress,

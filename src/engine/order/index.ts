@@ -1,4 +1,5 @@
 export { CLOTH_KINDS } from '../check/index.ts';
+export type { TimedStep } from '../sew/index.ts';
 export { changeUnits } from './change-units.ts';
 export {
   type ChildDrawing,
@@ -27,7 +28,16 @@ export { keptLays, LAY_ENGINE, layFile } from './kept-lays.ts';
 export { type KeptOrder, readKeptOrder } from './kept-order.ts';
 export { LARGEST_ORDER } from './largest-order.ts';
 export { boughtByTable } from './lay-by-table.ts';
-export { clothsToBuy, type LaidCloth, type LaidCloths, layChild, layInTurn, layParty } from './lay-cloths.ts';
+export {
+  clothsToBuy,
+  type LaidCloth,
+  type LaidCloths,
+  laidApart,
+  layChild,
+  layInTurn,
+  layParty,
+  PACK_SEARCH,
+} from './lay-cloths.ts';
 export { layPack } from './lay-pack.ts';
 export { layRefusalSentence } from './lay-refusal-words.ts';
 export { libraryPages } from './library-pages.ts';
@@ -97,7 +107,7 @@ export {
   type StepFile,
 } from './schema.ts';
 export { cautionsOf } from './sew/cautions.ts';
-export { type ChildSewing, type ChildSewingResult, childSewing } from './sew/child-sewing.ts';
+export { type ChildSewing, type ChildSewingResult, childSewing, timedSteps } from './sew/child-sewing.ts';
 export { figureOf, partySewPages, reportDrawing, sewPages } from './sew/sew-pages.ts';
 export type { SewingFile } from './sew/sewing-form.ts';
 export { dressWish, exactDress } from './work-child.ts';

@@ -144,6 +144,10 @@ export const order = {
   'order.field.cloths.atHand.corners': 'corners of a leftover',
   'order.field.cloths.atHand.corners.along': 'corner of a leftover, along',
   'order.field.cloths.atHand.corners.across': 'corner of a leftover, across',
+  'order.cloth.grain-unknown':
+    '{cloth}: no piece of this dress that is cut from it is called {piece}, so that changes nothing here. Its pieces: {pieces}.',
+  'order.cloth.grain-meant':
+    '{cloth}: no piece of this dress that is cut from it is called {piece}; perhaps {meant} is meant. Its pieces: {pieces}.',
   'order.field.layTogether': 'children laid together',
   'order.cloth.at-hand': 'give either its length or three corners or more.',
   'order.field.block': 'block',
