@@ -86,22 +86,32 @@ async function chooseSmall(page: Page): Promise<void> {
 
 /** The lay that the page has put on the device. */
 async function keptOnDevice(page: Page): Promise<KeptLay> {
+  const { lays } = await fileOnDevice(page);
+  expect(lays).toHaveLength(1);
+  return lays[0] as KeptLay;
+}
+
+/** The lays and the first cloth of the order as the page has put it on the device. */
+async function fileOnDevice(
+  page: Page,
+): Promise<{ readonly lays: readonly unknown[]; readonly cloth: unknown }> {
   await kept(page);
-  const lays = await page.evaluate(
+  return await page.evaluate(
     () =>
-      new Promise<readonly unknown[]>((resolve, reject) => {
+      new Promise<{ lays: readonly unknown[]; cloth: unknown }>((resolve, reject) => {
         const open = indexedDB.databases().then(([first]) => indexedDB.open(first?.name ?? ''));
         void open.then((request) => {
           request.onerror = () => reject(request.error);
           request.onsuccess = () => {
             const all = request.result.transaction('orders').objectStore('orders').getAll();
-            all.onsuccess = () => resolve(all.result.flatMap(({ file }) => file.lays ?? []));
+            all.onsuccess = () => {
+              const [{ file }] = all.result;
+              resolve({ lays: file.lays ?? [], cloth: file.cloths[0] });
+            };
           };
         });
       }),
   );
-  expect(lays).toHaveLength(1);
-  return lays[0] as KeptLay;
 }
 
 test('a lay is searched for, kept with the order, and is the same after a reload', async ({ page }) => {
@@ -123,6 +133,48 @@ test('a lay is searched for, kept with the order, and is the same after a reload
   await forAmina(page);
   await expect(page.getByText('This lay is kept with the order')).toBeVisible({ timeout: 60_000 });
   expect(await outlines(page)).toEqual(before);
+  expect(complaints).toEqual([]);
+});
+
+test('each cloth is drawn as soon as it is laid, before all lays are as short as they get at first', async ({
+  page,
+}) => {
+  await openExample(page);
+  await goTo(page, 'Cloth');
+  await expect(page.getByText('The pieces are being laid out closer')).toBeVisible({ timeout: 60_000 });
+  await expect(page.locator('.lay-body').first()).toBeAttached();
+  await expect(page.getByText('Found by a short search')).toBeAttached({ timeout: 120_000 });
+});
+
+test('a cloth with stripes is laid folded, as the order says', async ({ page }) => {
+  const { complaints } = watch(page);
+  await openExample(page);
+  await goTo(page, 'Order');
+  const rules = page.locator('details', { hasText: 'How it is laid' }).first();
+  await rules.locator('summary').click();
+  await rules.locator('.choice-one', { hasText: 'folded lengthwise' }).click();
+  const along = rules.getByRole('textbox', { name: 'Pattern comes again along, after' });
+  await along.fill('1');
+  await along.blur();
+  await rules.getByRole('button', { name: 'Add a flaw' }).click();
+  await rules.getByRole('button', { name: 'Add a piece' }).click();
+  expect(await accessFaults(page)).toEqual([]);
+  await goTo(page, 'Cloth');
+  await forAmina(page);
+  await expect(page.getByText('Found by a short search')).toBeAttached({ timeout: 90_000 });
+  await expect(
+    drawing(page)
+      .getByText(/Folded lengthwise, face to face/)
+      .first(),
+  ).toBeAttached();
+  await expect(page.locator('.lay-bad')).toHaveCount(0);
+  await page.getByText('Why so much').click();
+  await expect(page.getByText('One repeat of the pattern')).toBeAttached();
+  const { lays, cloth } = await fileOnDevice(page);
+  expect(lays).toEqual([]);
+  expect(cloth).toMatchObject({ folding: 'lengthwise', repeat: { along: '1' } });
+  expect(cloth).toHaveProperty('flaws');
+  expect(cloth).toHaveProperty('grain');
   expect(complaints).toEqual([]);
 });
 

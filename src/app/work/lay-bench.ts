@@ -8,12 +8,23 @@ import {
   type Order,
 } from '../../engine/order/index.ts';
 import { type DrawnOrder, drawnOnce, laysShown } from './lay-order.ts';
-import type { LayAnswer, LayGrounds, LayLook, LayWish, LengthFound, OnLayProgress } from './lay-wish.ts';
+import type {
+  LayAnswer,
+  LayGrounds,
+  LayLook,
+  LayWish,
+  LengthFound,
+  OnLaid,
+  OnLayProgress,
+} from './lay-wish.ts';
 
 /** Lays the cloths of orders. Runs in a worker. */
 export interface LayBench {
-  /** The lays that the order keeps, and short ones where it keeps none. */
-  look(grounds: LayGrounds): Promise<LayLook>;
+  /**
+   * The lays that the order keeps, and short ones where it keeps none; each is told as soon as it is there, and again
+   * when it has become shorter. Rests while a search is under way; null: another look was asked for meanwhile.
+   */
+  look(grounds: LayGrounds, onLaid: OnLaid): Promise<LayLook | null>;
   /** A longer search for one of them. Progress comes about ten times a second. */
   search(wish: LayWish, onProgress: OnLayProgress): Promise<LayAnswer>;
   /** What the width table would say to buy of a cloth, mm, child by child; null where it says nothing. */
@@ -46,39 +57,62 @@ export function createLayBench(
 ): LayBench {
   const drawn = drawnOnce();
   let isEnough = false;
+  let searches = 0;
+  let looks = 0;
+  const searched: LayBench['search'] = async (wish, onProgress) => {
+    isEnough = false;
+    const read = drawn(wish);
+    if (!read.ok) return { ok: false, refused: [] };
+    const { until } = wish;
+    const began = clock();
+    const isTimed = 'seconds' in until;
+    const gone = (): number => (isEnough ? 1 : isTimed ? (clock() - began) / (1000 * until.seconds) : 0);
+    const helped = isTimed && until.seconds > HELPED_FROM ? help() : null;
+    const evaluations = isTimed ? ENDLESS : until.evaluations;
+    const run = searchOf(read, wish, { seed: wish.seed, evaluations, gone }, helped?.pack);
+    let heard = clock();
+    let shortest = Number.POSITIVE_INFINITY;
+    let spent = 0;
+    for (;;) {
+      const { value, done } = run.next();
+      if (done === true) return answerOf(value, read.order, spent);
+      spent = value.evaluations;
+      if (clock() - heard < LISTEN && helped?.waiting() !== true) continue;
+      const length = lengthSoFar(value) ?? Number.POSITIVE_INFINITY;
+      const lengths = length < shortest - 1e-9 ? placesOnly(value.lengths ?? []) : null;
+      shortest = Math.min(shortest, length);
+      onProgress({ gone: Math.min(1, Math.max(gone(), spent / evaluations)), evaluations: spent, lengths });
+      await (helped?.waiting() === true ? Promise.race([helped.arrived(), pause(PATIENCE)]) : pause(0));
+      heard = clock();
+    }
+  };
   return {
     enough: () => {
       isEnough = true;
     },
-    look: async (grounds) => {
+    look: async (grounds, onLaid) => {
+      const mine = ++looks;
       const read = drawn(grounds);
-      return read.ok ? { ok: true, ...laysShown(read) } : read;
-    },
-    search: async (wish, onProgress) => {
-      isEnough = false;
-      const read = drawn(wish);
-      if (!read.ok) return { ok: false, refused: [] };
-      const { until } = wish;
-      const began = clock();
-      const isTimed = 'seconds' in until;
-      const gone = (): number => (isEnough ? 1 : isTimed ? (clock() - began) / (1000 * until.seconds) : 0);
-      const helped = isTimed && until.seconds > HELPED_FROM ? help() : null;
-      const evaluations = isTimed ? ENDLESS : until.evaluations;
-      const run = searchOf(read, wish, { seed: wish.seed, evaluations, gone }, helped?.pack);
+      if (!read.ok) return read;
+      const run = laysShown(read);
       let heard = clock();
-      let shortest = Number.POSITIVE_INFINITY;
-      let spent = 0;
       for (;;) {
         const { value, done } = run.next();
-        if (done === true) return answerOf(value, read.order, spent);
-        spent = value.evaluations;
-        if (clock() - heard < LISTEN && helped?.waiting() !== true) continue;
-        const length = lengthSoFar(value) ?? Number.POSITIVE_INFINITY;
-        const lengths = length < shortest - 1e-9 ? placesOnly(value.lengths ?? []) : null;
-        shortest = Math.min(shortest, length);
-        onProgress({ gone: Math.min(1, Math.max(gone(), spent / evaluations)), evaluations: spent, lengths });
-        await (helped?.waiting() === true ? Promise.race([helped.arrived(), pause(PATIENCE)]) : pause(0));
+        if (done === true) return { ok: true, ...value };
+        if (value !== null) onLaid(value);
+        if (clock() - heard < LISTEN) continue;
+        await pause(0);
+        while (searches > 0 && mine === looks) await pause(PATIENCE);
+        if (mine !== looks) return null;
         heard = clock();
+      }
+    },
+    search: async (wish, onProgress) => {
+      searches++;
+      try {
+        return await searched(wish, onProgress);
+      } finally {
+        searches--;
       }
     },
     byTable: async (grounds, name) => {

@@ -38,6 +38,8 @@ export type LayLook =
     }
   | { readonly ok: false; readonly problems: readonly OrderProblem[] };
 
+export type OnLaid = (laid: ClothLaid) => void;
+
 /** Where everything lies on a length, by the plan that the look has brought. */
 export type LengthFound = Pick<PlacedLength, 'at' | 'placed'>;
 

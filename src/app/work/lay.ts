@@ -1,5 +1,5 @@
 import { proxy } from 'comlink';
-import type { LayAnswer, LayGrounds, LayLook, LayWish, OnLayProgress } from './lay-wish.ts';
+import type { LayAnswer, LayGrounds, LayLook, LayWish, OnLaid, OnLayProgress } from './lay-wish.ts';
 import type { LayDoor } from './lay-worker.ts';
 import { openWorkshop, type WorkEnd } from './workshop.ts';
 
@@ -7,9 +7,9 @@ const workshop = openWorkshop<LayDoor>(
   () => new Worker(new URL('./lay-worker.ts', import.meta.url), { type: 'module' }),
 );
 
-/** The lays of an order as they are kept, and short ones where none is. */
-export const lookAtLays = (grounds: LayGrounds): Promise<WorkEnd<LayLook>> =>
-  workshop.begin<LayLook>((door) => door.look(grounds));
+/** The lays of an order as they are kept, and short ones where none is; null where another look was asked for meanwhile. */
+export const lookAtLays = (grounds: LayGrounds, onLaid: OnLaid): Promise<WorkEnd<LayLook | null>> =>
+  workshop.begin<LayLook | null>((door) => door.look(grounds, proxy(onLaid)));
 
 /** What the width table would say to buy, mm; null where it says nothing. */
 export const boughtByTable = (grounds: LayGrounds, cloth: string): Promise<WorkEnd<number | null>> =>

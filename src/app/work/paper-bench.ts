@@ -65,13 +65,13 @@ export function createPaperBench(fonts: PaperFonts): PaperBench {
     return last.drawn;
   };
 
-  const draw = ({ file, today }: PaperGrounds, of: PaperOf): PaperAnswer<Drawn> => {
+  const draw = ({ file, today, timed = [] }: PaperGrounds, of: PaperOf): PaperAnswer<Drawn> => {
     const read = readFor(file, of);
     if (!read.ok) return read;
     const order = read.value;
     const day = order.madeOn ?? today;
     if (of === 'party') {
-      const made = partyPack(order, { today, measure });
+      const made = partyPack(order, { today, measure, timed });
       if (!made.ok) return { ok: false, code: 'problems', problems: made.problems };
       const papers = made.papers.map((paper) => ({ ...paper, documents: [paper] }));
       const barred = made.report.children.filter(mustNotBeCut).map(({ name }) => name);
@@ -79,7 +79,7 @@ export function createPaperBench(fonts: PaperFonts): PaperBench {
     }
     const child = order.children[of];
     if (child === undefined) return { ok: false, code: 'gone' };
-    const made = childPack(order, child, { today, measure });
+    const made = childPack(order, child, { today, measure, timed });
     if (!made.ok) return { ok: false, code: 'problems', problems: made.problems };
     const barred = mustNotBeCut(made.report) ? [child.name] : [];
     return {
@@ -126,7 +126,7 @@ export function createPaperBench(fonts: PaperFonts): PaperBench {
 
   /** One document is drawn, written and let go before the next, so that a large party needs no more room than one. */
   const makeAll = async (
-    { file, today }: PaperGrounds,
+    { file, today, timed = [] }: PaperGrounds,
     evenSo: boolean,
     onStep: OnPaperStep,
   ): Promise<PaperAnswer<MadePaper>> => {
@@ -137,7 +137,7 @@ export function createPaperBench(fonts: PaperFonts): PaperBench {
     const zip = openZip(order.madeOn ?? today);
     const progress = ({ done, total, next }: { done: number; total: number; next: string }): void =>
       onStep({ done, total, what: next });
-    const making = packInTurn(order, { today, measure, evenSo, progress });
+    const making = packInTurn(order, { today, measure, timed, evenSo, progress });
     const missing = new Map<string, MissingLetters>();
     let pages = 0;
     for (;;) {

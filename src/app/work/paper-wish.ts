@@ -1,4 +1,4 @@
-import type { OrderFile, OrderProblem } from '../../engine/order/index.ts';
+import type { OrderFile, OrderProblem, TimedStep } from '../../engine/order/index.ts';
 import type { Page } from '../../engine/sheet/index.ts';
 import type { MissingLetters } from '../../pdf/index.ts';
 
@@ -10,6 +10,8 @@ export interface PaperGrounds {
   readonly file: OrderFile;
   /** Printed on the pieces where the order names no day. */
   readonly today: string;
+  /** Steps of sewing that she has timed in her other orders: the minutes of the plan follow them. */
+  readonly timed?: readonly TimedStep[];
 }
 
 /** One paper that can be made. */

@@ -54,7 +54,8 @@ export function createPayBench(fonts: PaperFonts): PayBench {
     const now = laidNow(grounds);
     if (!now.ok) return now;
     const { order, laid } = now.value;
-    const work = payOfOrder(order, laid, grounds.workroom, grounds.today, new Map(grounds.taken));
+    const { workroom, today, taken, timed } = grounds;
+    const work = payOfOrder(order, laid, workroom, today, { taken: new Map(taken), timed });
     return { ok: true, value: { order, work } };
   };
 

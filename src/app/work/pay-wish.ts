@@ -6,6 +6,7 @@ import type {
   PaperKind,
   PayList,
   PayWork,
+  TimedStep,
   WorkroomFile,
 } from '../../engine/order/index.ts';
 import type { Saying } from '../../engine/words/index.ts';
@@ -17,6 +18,8 @@ export interface PayGrounds {
   readonly today: string;
   /** Minutes that her other orders keep, by day. */
   readonly taken: readonly (readonly [day: string, minutes: number])[];
+  /** The steps of sewing that she has timed in her other orders. */
+  readonly timed: readonly TimedStep[];
 }
 
 /** What is to be made: a list, a paper that was given out, or the calendar file. */

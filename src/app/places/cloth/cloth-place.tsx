@@ -94,7 +94,7 @@ function Refused(): ReactNode {
       <>
         {looking && (
           <p className="quiet" role="status">
-            {say('page.cloth.looking', {}, units)}
+            {say((look?.laid.length ?? 0) > 0 ? 'page.cloth.shortening' : 'page.cloth.looking', {}, units)}
           </p>
         )}
         {isEmpty && !looking && <p>{say('page.cloth.nothing', {}, units)}</p>}

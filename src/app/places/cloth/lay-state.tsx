@@ -22,7 +22,8 @@ export function LayState({ seen }: { readonly seen: SeenLay }): ReactNode {
   const search = useDesk((desk) => desk.search);
   const [time, setTime] = useState<(typeof TIMES)[number]>('10');
   const begin = useLaySearch(seen);
-  const state = stateOf(seen);
+  const looking = useDesk((desk) => desk.looking);
+  const state = stateOf(seen, looking);
   if (search !== null) return <Searching seen={seen} gone={search.gone} hasFound={search.found !== null} />;
   return (
     <>
@@ -43,17 +44,17 @@ export function LayState({ seen }: { readonly seen: SeenLay }): ReactNode {
   );
 }
 
-type State = 'short' | 'kept' | 'old' | 'spoiled';
+type State = 'first' | 'short' | 'kept' | 'old' | 'spoiled';
 
-function stateOf({ lengths, kept, isOld }: SeenLay): State {
+function stateOf({ lengths, kept, isOld }: SeenLay, looking: boolean): State {
   if (lengths.some(({ faults }) => faults.length > 0)) return 'spoiled';
-  return kept === null ? 'short' : isOld ? 'old' : 'kept';
+  return kept === null ? (looking ? 'first' : 'short') : isOld ? 'old' : 'kept';
 }
 
 function buttonWord({ lengths }: SeenLay, state: State) {
   if (state === 'old') return 'page.cloth.again';
   if (lengths.some(({ pinned }) => pinned.size > 0) || state === 'spoiled') return 'page.cloth.rest';
-  return state === 'short' ? 'page.cloth.look' : 'page.cloth.look-longer';
+  return state === 'short' || state === 'first' ? 'page.cloth.look' : 'page.cloth.look-longer';
 }
 
 function Searching({

@@ -3,8 +3,8 @@ import type { LayFile, OrderFile } from '../../../engine/order/index.ts';
 import { today } from '../../device/today.ts';
 import { useOrderFile, useSessionState } from '../../session/use-session.ts';
 import { lookAtLays, stopLaying } from '../../work/lay.ts';
-import type { ClothLaid, LayGrounds, LengthFound } from '../../work/lay-wish.ts';
-import { changeDesk, clearDesk, useDesk } from './desk.ts';
+import type { ClothLaid, LayGrounds, LayLook, LengthFound } from '../../work/lay-wish.ts';
+import { changeDesk, clearDesk, deskNow, useDesk } from './desk.ts';
 import { keyOf, layIn, type SeenLay, seenLay } from './seen-lay.ts';
 
 /** Nothing is laid before she has paused this long, ms. */
@@ -77,38 +77,47 @@ interface Line {
   close(): void;
 }
 
+/** What is asked for last counts; the worker lets go of what it was asked before. */
 function createLine(): Line {
-  let wanted: (() => LayGrounds) | null = null;
   let pause: ReturnType<typeof setTimeout> | undefined;
-  let busy = false;
-  let closed = false;
-  const look = async (): Promise<void> => {
-    if (busy || closed || wanted === null) return;
-    const grounds = wanted();
-    wanted = null;
-    busy = true;
-    const end = await lookAtLays(grounds);
-    busy = false;
-    if (closed) return;
-    const looking = wanted !== null;
-    if (end.ok) changeDesk({ look: end.value, of: grounds.of, looking });
-    else if (end.code === 'failed') changeDesk({ look: null, looking });
-    else wanted ??= () => grounds;
-    void look();
+  let last = 0;
+  const look = async (grounds: LayGrounds): Promise<void> => {
+    const mine = ++last;
+    const end = await lookAtLays(grounds, (one) => {
+      if (mine === last) layOnDesk(one, grounds.of);
+    });
+    if (mine !== last) return;
+    // What a worker tells on its way comes by a way of its own, and may come after the answer.
+    last++;
+    if (end.ok && end.value !== null) changeDesk({ look: end.value, of: grounds.of, looking: false });
+    else if (end.ok || end.code === 'failed') changeDesk({ look: null, looking: false });
+    else void look(grounds);
   };
   return {
     ask(grounds) {
-      wanted = grounds;
+      last++;
       changeDesk({ looking: true });
       clearTimeout(pause);
-      pause = setTimeout(() => void look(), PAUSE);
+      pause = setTimeout(() => void look(grounds()), PAUSE);
     },
     close() {
-      closed = true;
+      last++;
       clearTimeout(pause);
     },
   };
 }
+
+/** Puts one lay in the place of the one before it, also while others are still to come. */
+function layOnDesk(one: ClothLaid, of: LayGrounds['of']): void {
+  const before = deskNow();
+  const look = before.of === of && before.look?.ok === true ? before.look : NOTHING;
+  const key = keyOf(one);
+  const isNew = look.laid.every((other) => keyOf(other) !== key);
+  const laid = isNew ? [...look.laid, one] : look.laid.map((other) => (keyOf(other) === key ? one : other));
+  changeDesk({ look: { ...look, laid }, of });
+}
+
+const NOTHING: Extract<LayLook, { ok: true }> = { ok: true, laid: [], refused: [] };
 
 /** The lays that are laid for whom she looks at; empty before the first answer. */
 export function useLaid(): readonly ClothLaid[] {

@@ -10,6 +10,8 @@ import { TextField } from '../../parts/text-field.tsx';
 import { toast, toastDone } from '../../parts/toast.tsx';
 import { useOrderFile, useProblemAt, useSession, useUnits } from '../../session/use-session.ts';
 import { renameCloth } from '../cloth/renamed.ts';
+import { useChangeCloth } from './change-cloth.ts';
+import { ClothRules } from './cloth-rules.tsx';
 
 type Role = ClothFile['use'][number];
 
@@ -58,19 +60,9 @@ function ClothCard({ index }: { readonly index: number }): ReactNode {
   const widthProblem = useProblemAt(`${path}.width`);
   const usableProblem = useProblemAt(`${path}.usableWidth`);
   const shrinkageProblem = useProblemAt(`${path}.shrinkage`);
+  const change = useChangeCloth(index, cloth?.name ?? '');
   if (cloth === undefined) return null;
   const { name } = cloth;
-  /** Changes this cloth; `what` is the field as the maker calls it. */
-  const change = (field: string, what: string, recipe: (draft: ClothFile) => void): void => {
-    session.change(
-      { key: 'page.did.cloth', values: { cloth: name, what } },
-      (file) => {
-        const draft = file.cloths[index];
-        if (draft !== undefined) recipe(draft);
-      },
-      { cause: `${path}.${field}` },
-    );
-  };
   const word = {
     name: say('page.order.cloth.name', {}, units),
     kind: say('page.order.cloth.kind', {}, units),
@@ -151,6 +143,7 @@ function ClothCard({ index }: { readonly index: number }): ReactNode {
         />
       </div>
       <Uses index={index} cloth={cloth} />
+      <ClothRules cloth={cloth} path={path} change={change} />
       <Remove index={index} cloth={cloth} />
     </div>
   );

@@ -12,6 +12,7 @@ import { ownChanges } from './own-changes.ts';
 import { page } from './page.ts';
 import { pageBook } from './page-book.ts';
 import { pageCloth } from './page-cloth.ts';
+import { pageClothRules } from './page-cloth-rules.ts';
 import { pageDress } from './page-dress.ts';
 import { pageFit } from './page-fit.ts';
 import { pageGuide } from './page-guide.ts';
@@ -40,6 +41,7 @@ export const en = {
   ...page,
   ...pageBook,
   ...pageCloth,
+  ...pageClothRules,
   ...pageDress,
   ...pageFit,
   ...pageGuide,

@@ -6,6 +6,7 @@ export const pageCloth = {
   'page.cloth.together': 'Lay all children together',
   'page.cloth.together.about': 'One lay of each cloth for all of them; else each child has her own.',
   'page.cloth.looking': 'The pieces are being laid out',
+  'page.cloth.shortening': 'The pieces are being laid out closer',
   'page.cloth.nothing':
     'Nothing is cut from a cloth yet. As soon as a dress can be drawn, its pieces lie here.',
   'page.cloth.to-buy': 'What to buy',
@@ -26,6 +27,7 @@ export const pageCloth = {
     'By the width table, from a lay on other cloth, it would be {table}: this saves {saved}.',
   'page.cloth.saves.table-less':
     'By the width table, from a lay on other cloth, it would be {table}. The table is a rule of thumb; this lay is drawn.',
+  'page.cloth.state.first': 'A first lay, to begin with. It is being made shorter.',
   'page.cloth.state.short': 'Found by a short search, as the papers have it. A longer one may save cloth.',
   'page.cloth.state.kept': 'This lay is kept with the order, and the papers print it.',
   'page.cloth.state.old': 'A piece or the cloth has changed since this was laid. Lay it again from here.',
