@@ -14,9 +14,9 @@ const EXPLORING = 0.8;
 /**
  * A run that is long enough begins several times and goes on with the best: how good an arrangement can become is settled
  * early. A beginning takes this many trials and this share of the run at least; no further one begins that would end after
- * the last share.
+ * the last share. Beginnings of many pieces come out alike: there the time is better spent on one.
  */
-const BEGINNING = { trials: 5e6, share: 0.1, last: 0.36 };
+const BEGINNING = { trials: 5e6, share: 0.1, last: 0.36, most: 60 };
 
 interface Bench {
   readonly board: Board;
@@ -63,7 +63,8 @@ export function* search(
   firstLayout(bench, problem, settings);
   const least = leastLength(bench);
   yield progress();
-  for (const _ of settings.start === undefined ? begin(bench, least) : explore(bench, least)) {
+  const severalTimes = settings.start === undefined && board.count <= BEGINNING.most;
+  for (const _ of severalTimes ? begin(bench, least) : explore(bench, least)) {
     pieces++;
     yield progress();
     if (bench.gone() >= EXPLORING) break;
