@@ -27,12 +27,12 @@ export function ClothAtHand({ cloth, path, change }: OneCloth): ReactNode {
     { along: '0', across: side },
   ];
   return (
-    <fieldset className="uses">
+    <fieldset className="uses stack">
       <legend>{what}</legend>
       <p className="quiet small">{say('page.rules.atHand.about', {}, units)}</p>
       {all.map((one, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a row of a list is known by its place in it.
-        <div key={i}>
+        <div key={i} className="stack">
           <p className="small">{say('page.rules.atHand.one', { number: i + 1 }, units)}</p>
           <div className="fields">
             {one.corners === undefined ? (

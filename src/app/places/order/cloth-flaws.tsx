@@ -16,12 +16,12 @@ export function ClothFlaws({ cloth, path, change }: OneCloth): ReactNode {
   const flaws = cloth.flaws ?? [];
   const [fromEnd, fromSelvedge, size] = NEW[units];
   return (
-    <fieldset className="uses">
+    <fieldset className="uses stack">
       <legend>{what}</legend>
       <p className="quiet small">{say('page.rules.flaws.about', {}, units)}</p>
       {flaws.map((_, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a row of a list is known by its place in it.
-        <div key={i}>
+        <div key={i} className="stack">
           <p className="small">{say('page.rules.flaws.one', { number: i + 1 }, units)}</p>
           <div className="fields">
             {FIELDS.map((field) => (
@@ -44,15 +44,17 @@ export function ClothFlaws({ cloth, path, change }: OneCloth): ReactNode {
           </div>
         </div>
       ))}
-      <Button
-        onPress={() =>
-          change('flaws.in', what, (draft) =>
-            putList(draft, 'flaws', [...flaws, { fromEnd, fromSelvedge, along: size, across: size }]),
-          )
-        }
-      >
-        {say('page.rules.flaws.add', {}, units)}
-      </Button>
+      <div className="row row-wrap">
+        <Button
+          onPress={() =>
+            change('flaws.in', what, (draft) =>
+              putList(draft, 'flaws', [...flaws, { fromEnd, fromSelvedge, along: size, across: size }]),
+            )
+          }
+        >
+          {say('page.rules.flaws.add', {}, units)}
+        </Button>
+      </div>
     </fieldset>
   );
 }

@@ -15,7 +15,7 @@ export function ClothGrain({ cloth, change }: OneCloth): ReactNode {
   const grain = cloth.grain ?? [];
   const free = [...pieces].find(([id]) => grain.every(({ piece }) => piece.trim() !== id))?.[0];
   return (
-    <fieldset className="uses">
+    <fieldset className="uses stack">
       <legend>{what}</legend>
       <p className="quiet small">{say('page.rules.grain.about', {}, units)}</p>
       {grain.map(({ piece, lies }, i) => {
@@ -73,15 +73,17 @@ export function ClothGrain({ cloth, change }: OneCloth): ReactNode {
         );
       })}
       {free !== undefined && (
-        <Button
-          onPress={() =>
-            change('grain.in', what, (draft) =>
-              putList(draft, 'grain', [...grain, { piece: free, lies: 'cross-allowed' }]),
-            )
-          }
-        >
-          {say('page.rules.grain.add', {}, units)}
-        </Button>
+        <div className="row row-wrap">
+          <Button
+            onPress={() =>
+              change('grain.in', what, (draft) =>
+                putList(draft, 'grain', [...grain, { piece: free, lies: 'cross-allowed' }]),
+              )
+            }
+          >
+            {say('page.rules.grain.add', {}, units)}
+          </Button>
+        </div>
       )}
     </fieldset>
   );
