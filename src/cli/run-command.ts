@@ -101,7 +101,9 @@ What it hands back to the shell: ${say('cli.exits', {}, 'cm')}`,
 
   program
     .command('sew')
-    .description('say in which order the dresses are sewn, with reasons, minutes, and what can hurt a child')
+    .description(
+      'say in which order the dresses are sewn, with reasons, minutes (by your own times in this order), and what can hurt a child',
+    )
     .argument('<order>', 'the order, a .json file')
     .option('--child <name>', 'one child alone (else all of the order)')
     .option('--batches', 'one step for all children, then the next')

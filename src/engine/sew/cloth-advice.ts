@@ -10,7 +10,11 @@ export interface ClothAdvice {
   readonly press: Saying;
 }
 
-/** Advice for every kind of cloth that the dress is cut from, in the order in which the pieces name them. */
+/**
+ * Advice for every kind of cloth that the dress is cut from, in the order in which the pieces name them. Needles, stitch
+ * lengths, pins, French seams and the iron are common practice, no source; so the words tell her to try a scrap where
+ * fibres of one kind of cloth differ.
+ */
 export function clothAdvice(look: SewLook): readonly ClothAdvice[] {
   const kinds = new Set(look.garment.pieces.map((piece) => clothKindOf(look, piece)));
   return [...kinds]

@@ -238,6 +238,7 @@ export const sew = {
   'sew.cannot.circle':
     'This can not be sewn one after the other: the {first} must come before the {second}, and the other way round. Take back the last change of your own at one of them, or leave out the lining there.',
 
+  // Stitching and pressing by kind of cloth: common practice, no source.
   'sew.stitch.satin': 'Fine needle (70), 2 to 2.5 mm stitches, pins in the allowance only: holes stay.',
   'sew.stitch.taffeta': 'Fine needle (70), 2.5 mm stitches. Do not unpick: holes stay.',
   'sew.stitch.net':
