@@ -1,14 +1,23 @@
+import type { ClothRole } from '../piece/index.ts';
 import type { ChosenStep } from './design-dress.ts';
 
 /** A complete dress to begin with; its name and a line about it stand in the catalogue under `dress.<id>`. */
 export interface LibraryDress {
   readonly id: string;
   readonly steps: readonly ChosenStep[];
+  /** Parts that are meant to be of net, so that a new order has such a cloth. */
+  readonly inNet: readonly ClothRole[];
 }
 
 const step = (name: string, given: ChosenStep['given'] = {}): ChosenStep => ({ step: name, given });
 
-const dress = (id: string, ...steps: readonly ChosenStep[]): LibraryDress => ({ id, steps });
+const IN_NET: Readonly<Record<string, readonly ClothRole[]>> = { clover: ['yoke'], snowdrop: ['net'] };
+
+const dress = (id: string, ...steps: readonly ChosenStep[]): LibraryDress => ({
+  id,
+  steps,
+  inNet: IN_NET[id] ?? [],
+});
 
 /** Dresses of our own invention. Numbers that are not here follow the rules of the steps, so each fits every child. */
 export const LIBRARY: readonly LibraryDress[] = [

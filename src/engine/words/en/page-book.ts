@@ -111,6 +111,7 @@ export const pageBook = {
   'page.start.dress': 'Dress to begin with',
   'page.start.draw': 'Draw the dress',
   'page.start.cloth': 'main cloth',
+  'page.start.net': 'net',
   'page.start.lining': 'lining',
   'page.start.not-a-number': 'Write a whole number.',
 } as const;
