@@ -31,6 +31,17 @@ test('an order in the making is kept: a blank title, no children, a length that 
   expect(good(await store.list())).toMatchObject([{ kind: 'order', title: '', dueDay: '', children: [] }]);
 });
 
+test('the book tells the steps that she has timed in an order, and not those that are only done', async () => {
+  const store = await tab();
+  const file = exampleFile();
+  const zip = { step: 'zip', kind: 'zip', minutes: 56, estimate: 28 } as const;
+  const children = file.children.map((child, i) =>
+    i === 0 ? { ...child, sewing: { done: [zip, { step: 'turn', kind: 'turn' as const }] } } : child,
+  );
+  await store.create({ file: { ...file, children } });
+  expect(good(await store.list())).toMatchObject([{ timed: [{ kind: 'zip', minutes: 56, estimate: 28 }] }]);
+});
+
 test('what is no order is a bug of the page, and is not kept', async () => {
   const store = await tab();
   const file = { ...exampleFile(), children: 'none' } as unknown as OrderFile;

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { type KeptOrder, readKeptOrder } from '../engine/order/index.ts';
+import { type KeptOrder, readKeptOrder, timedSteps } from '../engine/order/index.ts';
 import type { Saying } from '../engine/words/index.ts';
 import type { BrokenOrder, Instant, OrderSummary, Origin, StoreWord } from './types.ts';
 import { revisionOf, type Versions } from './versions.ts';
@@ -82,6 +82,7 @@ export function summaryOf(id: string, record: OrderRecord): OrderSummary {
     dueDay: file.dueDay,
     children: file.children.map(({ name }) => name),
     kept: file.pay?.kept ?? [],
+    timed: file.children.flatMap(({ sewing }) => timedSteps(sewing)),
   };
 }
 

@@ -1,4 +1,4 @@
-import type { OrderFile, PaperKind, WorkroomFile } from '../engine/order/index.ts';
+import type { OrderFile, PaperKind, TimedStep, WorkroomFile } from '../engine/order/index.ts';
 import type { UnitSystem } from '../engine/units/index.ts';
 import type { Saying, WordKey } from '../engine/words/index.ts';
 
@@ -108,6 +108,8 @@ export interface OrderSummary extends OrderFacts {
   readonly children: readonly string[];
   /** Minutes that she keeps free for it, by day. */
   readonly kept: readonly { readonly day: string; readonly minutes: number }[];
+  /** The steps of sewing that she has timed in it. */
+  readonly timed: readonly TimedStep[];
 }
 
 /** A record that can't be read. It hinders nothing else; fetch it with `raw`, remove it with `discard`. */

@@ -4,7 +4,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { createPaperBench } from '../../src/app/work/paper-bench.ts';
-import { EVERYTHING, type PaperAnswer, type PaperStep } from '../../src/app/work/paper-wish.ts';
+import {
+  EVERYTHING,
+  type PaperAnswer,
+  type PaperLook,
+  type PaperStep,
+} from '../../src/app/work/paper-wish.ts';
 import { makePack, type OrderFile, readOrderFile } from '../../src/engine/order/index.ts';
 import { createTextMeasure, writePdf } from '../../src/pdf/index.ts';
 import { loadFonts } from '../../src/pdf/load-fonts.ts';
@@ -61,6 +66,16 @@ describe('the papers of one child', () => {
     expect(papers.find((paper) => paper.path === path)?.count).toBe(pages.length);
     const drawings = own.filter(({ kind }) => kind === 'svg');
     expect(papers.find((paper) => paper.path === 'pieces/')?.count).toBe(drawings.length);
+  });
+
+  it('reckon her minutes from what she has timed in other orders', () => {
+    const minutesOf = (look: PaperAnswer<PaperLook>): string =>
+      JSON.stringify(answered(look).pages).match(/(\d+ h \d+) min in all/)?.[1] ?? '';
+    const own = minutesOf(bench.look({ ...grounds, file: fileOf(two) }, 0, 'sewing.pdf'));
+    const timed = (['waist', 'hem', 'side'] as const).map((kind) => ({ kind, minutes: 500, estimate: 5 }));
+    const slow = minutesOf(bench.look({ ...grounds, timed }, 0, 'sewing.pdf'));
+    expect(own).toMatch(/^\d+ h \d+$/);
+    expect(Number.parseInt(slow, 10)).toBeGreaterThan(Number.parseInt(own, 10) + 5);
   });
 
   it('are the same bytes as those of the command line', async () => {

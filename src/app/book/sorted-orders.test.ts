@@ -16,6 +16,7 @@ const order = (title: string, dueDay: string, more: Partial<OrderSummary> = {}):
   dueDay,
   children: [],
   kept: [],
+  timed: [],
   ...more,
 });
 

@@ -1,4 +1,5 @@
 import type { CutPiece } from '../cut/index.ts';
+import type { TimedStep } from '../sew/index.ts';
 import {
   cutListPages,
   drawPiece,
@@ -41,6 +42,8 @@ export interface Desk {
   /** For lists and sheets of text. */
   readonly paper: Paper;
   readonly ink: Ink;
+  /** Steps of sewing that she has timed in other orders. */
+  readonly timed: readonly TimedStep[];
 }
 
 /** What the engine has not of its own and the way to paper needs. */
@@ -49,14 +52,17 @@ export interface PaperTools {
   readonly today: string;
   /** Measures text in the fonts that will be embedded. */
   readonly measure: TextMeasure;
+  /** Steps of sewing that she has timed in other orders, where they are at hand: minutes follow them. */
+  readonly timed?: readonly TimedStep[];
 }
 
-export function deskOf(order: Order, { today, measure }: PaperTools): Desk {
+export function deskOf(order: Order, { today, measure, timed = [] }: PaperTools): Desk {
   return {
     order,
     day: order.madeOn ?? today,
     paper: deskPaper(order),
     ink: { units: order.units, measure },
+    timed,
   };
 }
 
@@ -75,7 +81,7 @@ export function childPapers(
   cloths: LaidCloths,
   folder: string,
 ): readonly ChildPaper[] {
-  const { order, day, paper, ink } = desk;
+  const { order, day, paper, ink, timed } = desk;
   const { name, pieces } = report;
   const title = (about: string): string => `${about}: ${name}`;
   const papers: ChildPaper[] = [];
@@ -107,7 +113,7 @@ export function childPapers(
   const lays = { title: name, date: day, cloths: cloths.lists, paper, ink };
   add('cut-list.pdf', told('order.file.cut-list'), cutListPages(lays));
   if (cloths.lists.length > 0) add('lay.pdf', told('order.file.lay'), layPages(lays));
-  add('sewing.pdf', told('order.file.sewing'), sewPages(order, report, paper, ink, day));
+  add('sewing.pdf', told('order.file.sewing'), sewPages(order, report, paper, ink, day, timed));
   const parts = papers.filter(({ path }) => IN_BOOK.includes(path)).map(bookPart);
   add('work-book.pdf', told('order.file.book'), bookPages(name, [report], parts, desk));
   const drawn = pieceFiles(pieces, ink).map((file) => ({ ...file, path: `${folder}/pieces/${file.path}` }));

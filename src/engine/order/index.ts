@@ -33,9 +33,7 @@ export {
   type LaidCloth,
   type LaidCloths,
   laidApart,
-  layChild,
   layInTurn,
-  layParty,
   PACK_SEARCH,
 } from './lay-cloths.ts';
 export { layPack } from './lay-pack.ts';

@@ -202,7 +202,7 @@ function partyPapers(
   alone: readonly LaidCloths[],
   sizes: readonly Page[] | null,
 ): { readonly documents: readonly PartyPaper[]; readonly cloths: LaidCloths } {
-  const { order, day, paper, ink } = desk;
+  const { order, day, paper, ink, timed } = desk;
   const cloths = layParty(
     order,
     told.flatMap(({ pieces }) => pieces),
@@ -217,7 +217,7 @@ function partyPapers(
     document(CHECKS, 'order.file.party-checks', partyCheckPages(order, report, paper, ink, day)),
     document(CUT_LIST, 'order.file.party-cut-list', cutListPages(lays)),
     ...(cloths.lists.length === 0 ? [] : [document(LAY, 'order.file.party-lay', layPages(lays))]),
-    document(SEWING, 'order.file.party-sewing', partySewPages(order, told, paper, ink, day)),
+    document(SEWING, 'order.file.party-sewing', partySewPages(order, told, paper, ink, day, timed)),
     ...(sizes === null ? [] : [document(SIZES, 'order.file.sizes', sizes)]),
   ];
   const parts = documents.filter(({ path }) => path !== SIZES);

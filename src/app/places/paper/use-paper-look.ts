@@ -3,6 +3,7 @@ import { today } from '../../device/today.ts';
 import { useOrderFile, useSessionState } from '../../session/use-session.ts';
 import { lookAtPaper, stopPaper } from '../../work/paper.ts';
 import type { PaperGrounds, PaperLook, PaperOf } from '../../work/paper-wish.ts';
+import { useTimedElsewhere } from '../other-orders.ts';
 import { changeDesk, clearDesk, useDesk } from './desk.ts';
 
 /** Nothing is drawn before she has paused this long, ms. */
@@ -13,7 +14,8 @@ export function usePaperGrounds(): { readonly grounds: PaperGrounds; readonly of
   const file = useOrderFile((order) => order);
   const child = useSessionState((state) => state.child);
   const forWhom = useDesk((desk) => desk.forWhom);
-  const grounds = useMemo(() => ({ file, today: today() }), [file]);
+  const timed = useTimedElsewhere();
+  const grounds = useMemo(() => ({ file, today: today(), timed }), [file, timed]);
   return { grounds, of: forWhom === 'party' ? 'party' : child };
 }
 

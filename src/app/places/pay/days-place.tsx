@@ -19,7 +19,7 @@ import { Switch } from '../../parts/switch.tsx';
 import { useOrderFile, useSession, useTell, useUnits } from '../../session/use-session.ts';
 import type { PayGrounds } from '../../work/pay-wish.ts';
 import { MakeButton, ReckonState } from './pay-parts.tsx';
-import { useChangePay, useOtherOrders, usePay, useWorkroom } from './use-pay.ts';
+import { useChangePay, useOpenOrders, usePay, useWorkroom } from './use-pay.ts';
 import { WorkHours } from './work-hours.tsx';
 import '../../look/pay.css';
 
@@ -28,7 +28,7 @@ export function DaysPlace(): ReactNode {
   const units = useUnits();
   const { work, wrong, busy, grounds } = usePay();
   const pay = useOrderFile((file) => file.pay);
-  const others = useOtherOrders();
+  const others = useOpenOrders();
   const change = useChangePay('page.did.days');
   const fittings = String(work?.fittings ?? 2) as '0' | '1' | '2' | '3';
   return (

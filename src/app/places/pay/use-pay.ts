@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useMemo } from 'react';
 import { createStore, useStore } from 'zustand';
 import { tell } from '../../../engine/design/index.ts';
 import type { PayFile, PayWork, WorkroomFile } from '../../../engine/order/index.ts';
@@ -9,6 +9,7 @@ import { today } from '../../device/today.ts';
 import { fieldSentence, useOrderFile, useSession, useTell, useUnits } from '../../session/use-session.ts';
 import { reckonPay } from '../../work/pay.ts';
 import type { PayGrounds } from '../../work/pay-wish.ts';
+import { useOtherOrders, useTimedElsewhere } from '../other-orders.ts';
 
 /** What the places of shopping, days and bill show; the last of this order while it is reckoned anew. */
 interface Reckoned {
@@ -32,28 +33,9 @@ export function useWorkroom(): WorkroomFile {
 }
 
 /** The other orders on the open shelf, for the days that they keep. */
-export function useOtherOrders(): readonly OrderSummary[] {
-  const { store } = useDevice();
-  const { id } = useSession();
-  const [others, setOthers] = useState<readonly OrderSummary[]>([]);
-  useEffect(() => {
-    let gone = false;
-    const load = async (): Promise<void> => {
-      const listed = await store.list();
-      if (gone || !listed.ok) return;
-      const open = listed.value.filter((entry): entry is OrderSummary => entry.kind === 'order');
-      setOthers(open.filter((order) => order.id !== id && order.deletedAt === null && !order.archived));
-    };
-    void load();
-    const end = store.subscribe((event) => {
-      if (event.kind === 'orders') void load();
-    });
-    return () => {
-      gone = true;
-      end();
-    };
-  }, [store, id]);
-  return others;
+export function useOpenOrders(): readonly OrderSummary[] {
+  const others = useOtherOrders();
+  return useMemo(() => others.filter(({ archived }) => !archived), [others]);
 }
 
 const keptBy = (orders: readonly OrderSummary[]): PayGrounds['taken'] => {
@@ -66,8 +48,12 @@ const keptBy = (orders: readonly OrderSummary[]): PayGrounds['taken'] => {
 export function usePayGrounds(): PayGrounds {
   const file = useOrderFile((order) => order);
   const workroom = useWorkroom();
-  const others = useOtherOrders();
-  return useMemo(() => ({ file, workroom, today: today(), taken: keptBy(others) }), [file, workroom, others]);
+  const open = useOpenOrders();
+  const timed = useTimedElsewhere();
+  return useMemo(
+    () => ({ file, workroom, today: today(), taken: keptBy(open), timed }),
+    [file, workroom, open, timed],
+  );
 }
 
 /** A pause in typing, ms. */

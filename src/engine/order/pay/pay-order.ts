@@ -1,3 +1,4 @@
+import type { TimedStep } from '../../sew/index.ts';
 import { say } from '../../words/index.ts';
 import { type ChildReport, checkOrder } from '../check-order.ts';
 import { deskOf, type PackDocument, type PaperTools } from '../child-papers.ts';
@@ -38,16 +39,26 @@ export function laidOrder(order: Order, today: string): LaidOrderResult {
   return { ok: true, laid: { children, alone, party } };
 }
 
-/** Shopping list, price and days of an order that is drawn and laid. `taken`: minutes that other orders keep, by day. */
+/** What her other orders tell of this one. */
+interface Elsewhere {
+  /** Minutes that they keep, by day. */
+  readonly taken: ReadonlyMap<string, number>;
+  /** The steps of sewing that she has timed in them. */
+  readonly timed: readonly TimedStep[];
+}
+
+const NOTHING: Elsewhere = { taken: new Map(), timed: [] };
+
+/** Shopping list, price and days of an order that is drawn and laid. */
 export function payOfOrder(
   order: Order,
   laid: LaidOrder,
   workroom: WorkroomFile,
   today: string,
-  taken: ReadonlyMap<string, number> = new Map(),
+  { taken, timed }: Elsewhere = NOTHING,
 ): PayWork {
   const sewMinutes = laid.children.map((report, i) => {
-    const sewing = childSewing(order, reportDrawing(report), order.children[i]?.sewing ?? {});
+    const sewing = childSewing(order, reportDrawing(report), order.children[i]?.sewing ?? {}, timed);
     return sewing.ok ? sewing.sewing.minutes : null;
   });
   return payWork({ order, ...laid, workroom, today, taken, sewMinutes });

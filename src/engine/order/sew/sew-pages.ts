@@ -1,6 +1,6 @@
 import { tell } from '../../design/index.ts';
 import type { Garment } from '../../piece/index.ts';
-import { batchSteps, type PlannedStep } from '../../sew/index.ts';
+import { batchSteps, type PlannedStep, type TimedStep } from '../../sew/index.ts';
 import {
   type FlowBlock,
   flowPages,
@@ -24,7 +24,8 @@ export const STEP_ROOM = { width: 62, height: 38 };
 
 /**
  * The sewing plan of one child: cautions first, then the steps in their order, each with its drawing, its reason, its
- * minutes and a box to tick, and the text of the care label. Where the dress can't be sewn so, what to change.
+ * minutes and a box to tick, and the text of the care label. Where the dress can't be sewn so, what to change. `timed`:
+ * steps that she has timed in other orders.
  */
 export function sewPages(
   order: Order,
@@ -32,9 +33,10 @@ export function sewPages(
   paper: Paper,
   ink: Ink,
   date: string,
+  timed: readonly TimedStep[] = [],
 ): readonly Page[] {
   const told = (key: WordKey, values = {}): string => say(key, values, ink.units);
-  const result = childSewing(order, reportDrawing(report), report.dress.child.sewing);
+  const result = childSewing(order, reportDrawing(report), report.dress.child.sewing, timed);
   const name = told('sew.paper.name');
   const blocks: FlowBlock[] = [
     { kind: 'title', text: `${name}: ${report.name}` },
@@ -128,11 +130,12 @@ export function partySewPages(
   paper: Paper,
   ink: Ink,
   date: string,
+  timed: readonly TimedStep[] = [],
 ): readonly Page[] {
   const told = (key: WordKey, values = {}): string => say(key, values, ink.units);
   const name = told('sew.paper.party-name');
   const results = reports.map((report) =>
-    childSewing(order, reportDrawing(report), report.dress.child.sewing),
+    childSewing(order, reportDrawing(report), report.dress.child.sewing, timed),
   );
   const lists = results.map((result) =>
     result.ok ? result.sewing.steps.filter(({ id }) => !result.sewing.leftOut.has(id)) : [],
