@@ -43,16 +43,15 @@ export function shapingOf(text: string): Shaping {
 /** Measures in the very fonts that will be embedded. Keep one for a whole pack: it remembers words. */
 export function createTextMeasure(fonts: PaperFonts): TextMeasure {
   const kit = openKit(fonts, { title: '', creationDate: new Date(0) });
-  const known = new Map<string, number>();
+  const known = { regular: new Map<string, number>(), bold: new Map<string, number>() };
   return {
     width(text: string, size: number, weight: Weight): number {
-      const key = `${weight} ${text}`;
-      let atOne = known.get(key);
+      let atOne = known[weight].get(text);
       if (atOne === undefined) {
         kit.font(weight).fontSize(1);
         const shown = printable(kit, text);
         atOne = kit.widthOfString(shown, shapingOf(shown));
-        known.set(key, atOne);
+        known[weight].set(text, atOne);
       }
       return atOne * size;
     },
