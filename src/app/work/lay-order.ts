@@ -44,7 +44,7 @@ export function drawnOnce(): (grounds: LayGrounds) => Drawn {
   };
 }
 
-export type LaysShown = Omit<Extract<LayLook, { ok: true }>, 'ok'>;
+type LaysShown = Omit<Extract<LayLook, { ok: true }>, 'ok'>;
 
 /**
  * The lays that the order keeps, and short ones, as the papers have them, where it keeps none. On the way each is told as

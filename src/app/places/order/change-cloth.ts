@@ -2,7 +2,7 @@ import type { ClothFile } from '../../../engine/order/index.ts';
 import { useSession } from '../../session/use-session.ts';
 
 /** Changes one cloth of the order; `field` is its path below the cloth, `what` the field as the maker calls it. */
-export type ChangeCloth = (field: string, what: string, recipe: (draft: ClothFile) => void) => void;
+type ChangeCloth = (field: string, what: string, recipe: (draft: ClothFile) => void) => void;
 
 export interface OneCloth {
   readonly cloth: ClothFile;
