@@ -59,7 +59,10 @@ module.exports = {
         'The engine takes four libraries: valibot where orders are read, clipper2-ts where outlines are laid, big.js where money is reckoned, ical.js where the calendar file is written.',
       severity: 'error',
       from: { path: '^src/engine/', pathNot: '\\.test\\.ts$' },
-      to: { dependencyTypes: ['npm', 'npm-dev'], pathNot: 'node_modules/(valibot|clipper2-ts|big.js|ical.js)/' },
+      to: {
+        dependencyTypes: ['npm', 'npm-dev'],
+        pathNot: 'node_modules/(valibot|clipper2-ts|big.js|ical.js)/',
+      },
     },
     {
       name: 'page-through-doors',
