@@ -155,7 +155,7 @@ async function refusal(page: Page, bytes: Uint8Array): Promise<string> {
   await expect(alert).toBeVisible();
   const sentence = (await alert.textContent()) ?? '';
   await expect(page.getByRole('button', { name: 'Write this' })).toHaveCount(0);
-  await page.getByRole('button', { name: 'Cancel' }).click();
+  await page.getByRole('button', { name: 'Leave it' }).click();
   return sentence;
 }
 
@@ -192,7 +192,7 @@ test('a hostile backup is refused with a sentence, or shown as plain text; nothi
   });
   await expect(page.getByRole('dialog').getByText(script)).toBeVisible();
   await expect(page.locator('body')).not.toHaveAttribute('data-ran');
-  await page.getByRole('button', { name: 'Cancel' }).click();
+  await page.getByRole('button', { name: 'Leave it' }).click();
 
   const wrong = JSON.stringify({ ...order, file: { ...order.file, children: 3 } });
   expect(await refusal(page, forged(files, part, wrong))).not.toBe('');
