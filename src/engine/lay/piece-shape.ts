@@ -66,10 +66,27 @@ export function halfShape(cut: CutPiece, gap: number, line: FoldLine): PieceShap
 const STRAIGHT = 0.2;
 
 function shapeOf(path: Path, frame: Affine, gap: number, fold: FoldLine | null): PieceShape | null {
-  const placed = pathMap(path, frame);
+  const placed = onGrid(pathMap(path, frame));
   const grown = grownOutline(placed, gap, fold);
   if (grown === null) return null;
   return { path: placed, box: pathBounds(placed), grown, frame, symmetric: isSymmetric(placed) };
+}
+
+/** Fine enough for any sum and any eye, mm. */
+const GRID = 2 ** -20;
+
+/** Sines and powers differ in their last digit from machine to machine; on a grid equal pieces are equal everywhere. */
+function onGrid({ segments }: Path): Path {
+  const near = ({ x, y }: Point): Point => ({
+    x: Math.round(x / GRID) * GRID,
+    y: Math.round(y / GRID) * GRID,
+  });
+  const [first, ...rest] = segments.map((s): Segment => {
+    const ends = { from: near(s.from), to: near(s.to) };
+    return s.kind === 'line' ? { ...s, ...ends } : { ...s, ...ends, c1: near(s.c1), c2: near(s.c2) };
+  });
+  if (first === undefined) throw new Error('A path has segments.');
+  return pathOf(first, ...rest);
 }
 
 function grainTurn(cut: CutPiece): Turn {
