@@ -105,7 +105,8 @@ export {
   type StepFile,
 } from './schema.ts';
 export { cautionsOf } from './sew/cautions.ts';
-export { type ChildSewing, type ChildSewingResult, childSewing, timedSteps } from './sew/child-sewing.ts';
+export { type ChildSewing, type ChildSewingResult, childSewing } from './sew/child-sewing.ts';
 export { figureOf, partySewPages, reportDrawing, sewPages } from './sew/sew-pages.ts';
 export type { SewingFile } from './sew/sewing-form.ts';
+export { timedSteps } from './sew/timed-steps.ts';
 export { dressWish, exactDress } from './work-child.ts';

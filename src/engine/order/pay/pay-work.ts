@@ -20,7 +20,7 @@ import type { ChildReport } from '../check-order.ts';
 import { readDay } from '../day.ts';
 import type { LaidCloths } from '../lay-cloths.ts';
 import type { Order } from '../order.ts';
-import { timedSteps } from '../sew/child-sewing.ts';
+import { timedSteps } from '../sew/timed-steps.ts';
 import { type PayFile, WORK_KINDS, type WorkKind } from './pay-form.ts';
 import {
   amountAt,

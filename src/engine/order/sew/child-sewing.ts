@@ -16,6 +16,7 @@ import type { Order } from '../order.ts';
 import { clothOf } from '../read-cloths.ts';
 import { CLOTH_ROLES } from '../schema.ts';
 import type { SewingFile } from './sewing-form.ts';
+import { timedSteps } from './timed-steps.ts';
 
 /** The sewing of one child's dress as it stands: her order of work, what is done, what her changes break. */
 export interface ChildSewing {
@@ -64,14 +65,6 @@ export function childSewing(
     },
   };
 }
-
-/** The steps of an order file that she has timed. */
-export const timedSteps = (file: SewingFile | undefined): readonly TimedStep[] =>
-  (file?.done ?? []).flatMap(({ kind, minutes, estimate }) =>
-    kind === undefined || minutes === undefined || estimate === undefined
-      ? []
-      : [{ kind, minutes, estimate }],
-  );
 
 function clothKindsOf(order: Order): Readonly<Partial<Record<ClothRole, ClothKind | null>>> {
   return Object.fromEntries(CLOTH_ROLES.map((role) => [role, clothOf(order.cloths, role).kind]));
