@@ -50,8 +50,10 @@ export async function timesToFind(page, words) {
       await page.evaluate(async (looked) => {
         const field = [...document.querySelectorAll('input')].find((input) => input.type === 'text');
         const list = () => [...document.querySelectorAll('.order-title')].map((title) => title.textContent);
+        const words = looked.split(' ');
         const isFound = () =>
-          list().length > 0 && list().every((title) => title.toLowerCase().includes(looked));
+          list().length > 0 &&
+          list().every((title) => words.every((part) => title.toLowerCase().includes(part)));
         const write = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value').set;
         const put = (text) => {
           write.call(field, text);
