@@ -31,6 +31,7 @@ import { transformOf, useCamera } from './use-camera.ts';
 import { useGestures } from './use-gestures.ts';
 import { useNarrow } from './use-narrow.ts';
 import { type OnDragParam, useParamDrag } from './use-param-drag.ts';
+import { ZoomButtons } from './zoom-buttons.tsx';
 import './table.css';
 import './table-lines.css';
 
@@ -252,25 +253,7 @@ export function DraftingTable(props: DraftingTableProps): ReactNode {
             {tape === null || !readable ? null : <TapeLayer ends={tape} />}
           </g>
         </svg>
-        <div className="t-zoom">
-          <button
-            type="button"
-            aria-label={say('table.nearer', {}, units)}
-            onClick={() => work.nearer(NEARER)}
-          >
-            +
-          </button>
-          <button
-            type="button"
-            aria-label={say('table.farther', {}, units)}
-            onClick={() => work.nearer(1 / NEARER)}
-          >
-            −
-          </button>
-          <button type="button" onClick={work.all}>
-            {say('table.all', {}, units)}
-          </button>
-        </div>
+        <ZoomButtons units={units} by={NEARER} nearer={work.nearer} all={work.all} />
         {dragged === null || value === null ? null : (
           <output className="t-dragged">
             {dragged.now.kind === 'length' ? lengthText(value, units, ruler) : Math.round(value * 100) / 100}

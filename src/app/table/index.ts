@@ -17,3 +17,4 @@ export { transformOf, useCamera } from './use-camera.ts';
 export { type HandleDrag, useGestures } from './use-gestures.ts';
 export { useGoverned } from './use-governed.ts';
 export type { OnDragParam } from './use-param-drag.ts';
+export { ZoomButtons } from './zoom-buttons.tsx';

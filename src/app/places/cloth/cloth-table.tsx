@@ -2,7 +2,7 @@ import { type KeyboardEvent, type ReactNode, useId, useMemo, useRef } from 'reac
 import type { Point } from '../../../engine/geometry/index.ts';
 import { say } from '../../../engine/words/index.ts';
 import { useSession, useUnits } from '../../session/use-session.ts';
-import { Hatches, panned, transformOf, useCamera, useGestures } from '../../table/index.ts';
+import { Hatches, panned, transformOf, useCamera, useGestures, ZoomButtons } from '../../table/index.ts';
 import { ClothStrip } from './cloth-strip.tsx';
 import { changeDesk, useDesk } from './desk.ts';
 import { HeldPiece } from './held-piece.tsx';
@@ -139,25 +139,7 @@ function LayOnTable({ seen }: { readonly seen: SeenLay }): ReactNode {
             ))}
           </g>
         </svg>
-        <div className="t-zoom">
-          <button
-            type="button"
-            aria-label={say('table.nearer', {}, units)}
-            onClick={() => work.nearer(NEARER)}
-          >
-            +
-          </button>
-          <button
-            type="button"
-            aria-label={say('table.farther', {}, units)}
-            onClick={() => work.nearer(1 / NEARER)}
-          >
-            −
-          </button>
-          <button type="button" onClick={work.all}>
-            {say('table.all', {}, units)}
-          </button>
-        </div>
+        <ZoomButtons units={units} by={NEARER} nearer={work.nearer} all={work.all} />
         <p role="status" className={saidLook(said?.wrong === true, held !== null)}>
           {said?.text}
         </p>

@@ -118,13 +118,22 @@ export function IssuedPapers({
           {say('page.bill.give.invoice', {}, units)}
         </Button>
       </div>
+      <GivingSaid wrong={wrong} told={told} />
+    </section>
+  );
+}
+
+/** Why nothing was given out, or that it was. */
+function GivingSaid({ wrong, told }: Pick<ReturnType<typeof useGiving>, 'wrong' | 'told'>): ReactNode {
+  return (
+    <>
       {wrong !== null && (
         <p role="alert" className="wrong">
           {wrong}
         </p>
       )}
       {told !== null && <p role="status">{told.text}</p>}
-    </section>
+    </>
   );
 }
 
@@ -177,12 +186,7 @@ export function Received({
           {say('page.bill.received.add', {}, units)}
         </Button>
       </div>
-      {wrong !== null && (
-        <p role="alert" className="wrong">
-          {wrong}
-        </p>
-      )}
-      {told !== null && <p role="status">{told.text}</p>}
+      <GivingSaid wrong={wrong} told={told} />
     </section>
   );
 }
