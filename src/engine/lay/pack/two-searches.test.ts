@@ -91,6 +91,24 @@ describe('two searches', () => {
     expect(helper.busy()).toBe(false);
   });
 
+  test('a clock that runs out while a report is on its way ends the search: no more is asked for', () => {
+    const asked: string[] = [];
+    let legs = 0;
+    let looks = 0;
+    const { pack } = packWithHelp({
+      send: ({ kind }) => {
+        asked.push(kind);
+        if (kind === 'leg') legs++;
+      },
+      // Comes at the second look, and only for the first leg.
+      take: (job) => (++looks === 2 && legs === 1 ? { job, best: null } : undefined),
+    });
+    const start = pack(problem, { seed: 1, evaluations: 1e9, gone: () => (looks > 0 ? 1 : 0) });
+    if (!start.ok) throw new Error('It can be packed.');
+    for (let i = 0; start.run.next().done !== true; i++) expect(i).toBeLessThan(100_000);
+    expect(asked).toEqual(['begin', 'leg', 'end']);
+  });
+
   test('refuses what one search refuses', () => {
     const { pack } = packWithHelp({ send: () => {}, take: () => undefined });
     expect(pack({ ...problem, width: 10 }, { seed: 1, evaluations: 1000 }).ok).toBe(false);

@@ -86,7 +86,7 @@ export function packWithHelp(link: HelperLink): {
     let clock = 0;
     let ended = false;
     try {
-      for (let until = LEG; working; until += LEG) {
+      for (let until = LEG; working && !ended; until += LEG) {
         const gone = settings.gone?.() ?? 0;
         link.send({ kind: 'leg', job, until, gone, goneThen: Math.min(0.999, 2 * gone - clock), from });
         clock = gone;
