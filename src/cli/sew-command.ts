@@ -10,7 +10,7 @@ import {
   reportDrawing,
   sewPages,
 } from '../engine/order/index.ts';
-import { batchSteps } from '../engine/sew/index.ts';
+import { batchSteps, hoursAndMinutes } from '../engine/sew/index.ts';
 import { paperOf } from '../engine/sheet/index.ts';
 import { say } from '../engine/words/index.ts';
 import { createTextMeasure, writePdf } from '../pdf/index.ts';
@@ -97,11 +97,10 @@ function childLines({ units }: Order, { report, result }: Planned): readonly str
   const head = [report.name, ...cautions.map((caution) => `  ! ${caution}`)];
   if (!result.ok) return [...head, ...result.problems.map((problem) => `  ${tell(problem, units)}`)];
   const { sewing } = result;
-  const [hours, minutes] = [Math.floor(sewing.minutes / 60), sewing.minutes % 60];
   return [
     ...head,
     ...sewing.broken.map(({ say: what }) => `  ! ${tell(what, units)}`),
-    `  ${say('sew.paper.steps', { hours, minutes }, units)}`,
+    `  ${say('sew.paper.steps', hoursAndMinutes(sewing.minutes), units)}`,
     ...going(sewing).flatMap((step, i) => [
       `  ${i + 1}. ${tell(step.title, units)} (${say('sew.paper.minutes', { minutes: step.minutes }, units)})`,
       ...[step.say, ...step.reasons].map((said) => `     ${tell(said, units)}`),

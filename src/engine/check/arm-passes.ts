@@ -1,4 +1,4 @@
-import type { Piece, Seam } from '../piece/index.ts';
+import { edgeAt, type Piece, pieceAt, type Seam, seamsNamed } from '../piece/index.ts';
 import { type Check, type Level, tell } from './check.ts';
 import {
   bodiceOf,
@@ -10,9 +10,6 @@ import {
   type Rule,
   runsOverArm,
   SLEEVE_EDGES,
-  seamEdge,
-  seamPiece,
-  seamsNamed,
   withYokes,
 } from './look.ts';
 import { SLACK } from './tolerance.ts';
@@ -39,7 +36,7 @@ const armholeEdges = (look: Look): readonly PieceEdge[] =>
  */
 function sleeveHems(look: Look): readonly PieceEdge[] {
   const seamed = seamsNamed(look, 'sleeve-underarm').flatMap((seam) => [...seam.a, ...seam.b]);
-  const closed = new Set(seamed.flatMap((at) => withYokes(look, seamPiece(look, at)).map(({ id }) => id)));
+  const closed = new Set(seamed.flatMap((at) => withYokes(look, pieceAt(look, at)).map(({ id }) => id)));
   const arm = look.body.values.upperArmGirth.mm;
   const atWrist = (piece: Piece): boolean =>
     piece.markings.some(({ drawnTo }) => drawnTo !== undefined && drawnTo < arm);
@@ -53,11 +50,11 @@ function sleeveHems(look: Look): readonly PieceEdge[] {
 const sleeveBands = (look: Look): readonly PieceEdge[] =>
   seamsNamed(look, 'band')
     .filter((seam) => isOnSleeve(look, seam))
-    .flatMap((seam) => seam.a.map((at) => ({ piece: seamPiece(look, at), edge: seamEdge(look, at) })));
+    .flatMap((seam) => seam.a.map((at) => ({ piece: pieceAt(look, at), edge: edgeAt(look, at) })));
 
 const isOnSleeve = (look: Look, seam: Seam): boolean =>
-  seam.a.every((at) => seamEdge(look, at).kind === 'attach') &&
-  seam.b.every((at) => seamPiece(look, at).edges.some((edge) => edge.kind === 'cap'));
+  seam.a.every((at) => edgeAt(look, at).kind === 'attach') &&
+  seam.b.every((at) => pieceAt(look, at).edges.some((edge) => edge.kind === 'cap'));
 
 export const armPasses: Rule = (look) =>
   [armholeEdges(look), sleeveHems(look), sleeveBands(look)].flatMap((edges) =>

@@ -1,5 +1,6 @@
+import { seamsNamed } from '../piece/index.ts';
 import { type Check, type Level, tell } from './check.ts';
-import { placeOfSeam, type Rule, seamsNamed } from './look.ts';
+import { placeOfSeam, type Rule } from './look.ts';
 import { SLACK } from './tolerance.ts';
 
 /** Ease of a woven cap in a child's armhole, mm: up to 1.5 cm in small sizes, 2 cm at 10 to 12 (common practice). */

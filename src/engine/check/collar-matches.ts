@@ -1,15 +1,6 @@
-import { type EdgeKind, partsNeckAtBack, type Seam } from '../piece/index.ts';
+import { type EdgeKind, partsNeckAtBack, pieceAt, type Seam, seamsNamed } from '../piece/index.ts';
 import { type Check, tell } from './check.ts';
-import {
-  type Look,
-  placeOfSeam,
-  type Rule,
-  seamPiece,
-  seamsNamed,
-  sewnTimes,
-  sideLength,
-  titleOf,
-} from './look.ts';
+import { type Look, placeOfSeam, type Rule, sewnTimes, sideLength, titleOf } from './look.ts';
 import { SEAM_AGREES, SLACK } from './tolerance.ts';
 
 /**
@@ -55,7 +46,7 @@ const ACROSS: readonly EdgeKind[] = ['fold', 'join'];
 /** A dress that opens at the back of the neck can't be put on when its collar runs across the opening. */
 function partsWithBack(look: Look, seam: Seam): readonly Check[] {
   if (!partsNeckAtBack(look.garment.closing)) return [];
-  const [collar] = seam.b.map((at) => seamPiece(look, at));
+  const [collar] = seam.b.map((at) => pieceAt(look, at));
   const back = collar?.edges.find((edge) => edge.name === 'back' && ACROSS.includes(edge.kind));
   if (collar === undefined || back === undefined) return [];
   return [

@@ -1,6 +1,14 @@
 import { cross, dot, type Point, pathEndTangent, pathStart, pathStartTangent } from '../geometry/index.ts';
-import { type Edge, type EdgeName, edgeOf, type Piece, type SeamEdge } from '../piece/index.ts';
-import { type Look, seamPiece, seamsNamed } from './look.ts';
+import {
+  type Edge,
+  type EdgeName,
+  edgeOf,
+  type Piece,
+  pieceAt,
+  type SeamEdge,
+  seamsNamed,
+} from '../piece/index.ts';
+import type { Look } from './look.ts';
 
 export interface Corner {
   readonly at: Point;
@@ -42,7 +50,7 @@ export function sewnCornerAt(look: Look, piece: Piece, name: EdgeName, end: End)
     if (corner.neighbour.kind !== 'style-line') break;
     const beyond = acrossSeam(look, holder, corner.neighbour.name, end === 'start' ? 'end' : 'start');
     if (beyond === null) break;
-    holder = seamPiece(look, beyond);
+    holder = pieceAt(look, beyond);
     // The next edge round the corner lies on the other side of the style line, in the same sense of walking.
     const next = cornerAt(holder, beyond.edge, end);
     corner = { at: corner.at, degrees: corner.degrees + next.degrees, neighbour: next.neighbour };

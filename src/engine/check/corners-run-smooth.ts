@@ -1,7 +1,7 @@
-import type { EdgeKind, Piece, Seam, SeamEdge } from '../piece/index.ts';
+import { type EdgeKind, type Piece, pieceAt, type Seam, type SeamEdge } from '../piece/index.ts';
 import { type Check, type CheckPlace, NOWHERE, tell } from './check.ts';
 import { type Corner, cornerAt, sewnCornerAt, walkedEnd } from './corner.ts';
-import { kindWords, type Look, type Rule, seamPiece, seamWords, titleOf } from './look.ts';
+import { kindWords, type Look, type Rule, seamWords, titleOf } from './look.ts';
 import { SLACK } from './tolerance.ts';
 
 /**
@@ -60,7 +60,7 @@ function seamCorner(
   end: 'start' | 'end',
 ): Check | null {
   if (a === undefined || b === undefined) throw new Error(`Seam "${seam.id}" has an empty side.`);
-  const [pieceA, pieceB] = [seamPiece(look, a), seamPiece(look, b)];
+  const [pieceA, pieceB] = [pieceAt(look, a), pieceAt(look, b)];
   const cornerA = sewnCornerAt(look, pieceA, a.edge, walkedEnd(a, end));
   const cornerB = sewnCornerAt(look, pieceB, b.edge, walkedEnd(b, end));
   // A sliver of cloth that has turned inside out counts as a full turn; crossed outlines are told elsewhere.

@@ -10,18 +10,9 @@ import {
   pathStart,
   subtract,
 } from '../geometry/index.ts';
-import type { Seam, SeamEdge } from '../piece/index.ts';
+import { edgeAt, pieceAt, type Seam, type SeamEdge, seamsNamed } from '../piece/index.ts';
 import { type Check, tell } from './check.ts';
-import {
-  type Look,
-  placeOfSeam,
-  type Rule,
-  seamEdge,
-  seamPiece,
-  seamsNamed,
-  seamWords,
-  titleOf,
-} from './look.ts';
+import { type Look, placeOfSeam, type Rule, seamWords, titleOf } from './look.ts';
 import { SEAM_AGREES, SLACK, TRADE_FORGIVES } from './tolerance.ts';
 
 /** Places along an edge that are compared, as shares of its length. */
@@ -49,7 +40,7 @@ function pairsOf(look: Look, seam: Seam): readonly (readonly [Path, Path])[] {
 }
 
 const walked = (look: Look, at: SeamEdge): Path => {
-  const { path } = seamEdge(look, at);
+  const { path } = edgeAt(look, at);
   return at.reversed === true ? pathReverse(path) : path;
 };
 
@@ -81,7 +72,7 @@ function shape(look: Look, seam: Seam, off: number): Check {
   const level = off <= SEAM_AGREES + SLACK ? 'ok' : off <= TRADE_FORGIVES + SLACK ? 'warn' : 'stop';
   const [facing] = seam.b;
   const values = {
-    facing: facing === undefined ? seamWords(seam) : titleOf(seamPiece(look, facing)),
+    facing: facing === undefined ? seamWords(seam) : titleOf(pieceAt(look, facing)),
     off: { mm: off },
   };
   return {

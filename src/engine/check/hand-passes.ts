@@ -1,7 +1,7 @@
 import { pathBounds } from '../geometry/index.ts';
-import type { Marking, Seam } from '../piece/index.ts';
+import { type Marking, pieceAt, type Seam, seamsNamed } from '../piece/index.ts';
 import { type Check, type CheckPlace, tell } from './check.ts';
-import { type Look, placeOfSeam, type Rule, seamPiece, seamsNamed, sideLength } from './look.ts';
+import { type Look, placeOfSeam, type Rule, sideLength } from './look.ts';
 import { SLACK } from './tolerance.ts';
 
 /**
@@ -24,7 +24,7 @@ export const handPasses: Rule = (look) => {
 /** Round a cuff and along both sides of the slit that it closes. */
 function openCuff(look: Look, seam: Seam): number {
   const slits = seam.b
-    .flatMap((at) => seamPiece(look, at).markings)
+    .flatMap((at) => pieceAt(look, at).markings)
     .filter((marking) => marking.kind === 'closing-end');
   const slit = Math.max(0, ...slits.map(heightOf));
   return sideLength(look, seam.a) / SLEEVES + 2 * slit;

@@ -1,6 +1,6 @@
-import type { Seam, SeamName } from '../piece/index.ts';
+import { type Seam, type SeamName, seamsNamed } from '../piece/index.ts';
 import { type Check, tell } from './check.ts';
-import { type Look, placeOfSeam, type Rule, seamsNamed, seamWords, sewnTimes, sideLength } from './look.ts';
+import { type Look, placeOfSeam, type Rule, seamWords, sewnTimes, sideLength } from './look.ts';
 import { SEAM_AGREES, SLACK } from './tolerance.ts';
 import { type Growth, growthWhenTrimmed } from './trimmed-edge.ts';
 

@@ -3,13 +3,13 @@ import {
   type Edge,
   type EdgeKind,
   type EdgeName,
-  edgeOf,
+  edgeAt,
   type Piece,
   type PieceId,
-  pieceOf,
+  pieceAt,
   type Seam,
   type SeamEdge,
-  type SeamName,
+  seamsNamed,
 } from '../piece/index.ts';
 import type { WordKey, WordValue } from '../words/index.ts';
 import type { Check, CheckInput, CheckPlace } from './check.ts';
@@ -34,14 +34,9 @@ export function lookAt(input: CheckInput): Look {
   return { ...input, lengthOf };
 }
 
-export const seamPiece = (look: Look, at: SeamEdge): Piece => pieceOf(look.garment, at.piece);
-export const seamEdge = (look: Look, at: SeamEdge): Edge => edgeOf(seamPiece(look, at), at.edge);
-export const seamsNamed = (look: Look, ...names: readonly SeamName[]): readonly Seam[] =>
-  look.garment.seams.filter((seam) => names.includes(seam.name));
-
 /** Length of one side of a seam over all its copies, mm. */
 export const sideLength = (look: Look, side: readonly SeamEdge[]): number =>
-  side.reduce((sum, at) => sum + at.times * look.lengthOf(seamEdge(look, at).path), 0);
+  side.reduce((sum, at) => sum + at.times * look.lengthOf(edgeAt(look, at).path), 0);
 
 /**
  * How many separate seams one entry stands for: two shoulder seams, but one neck seam, whose halves run into each
@@ -51,7 +46,7 @@ export function sewnTimes(look: Look, seam: Seam): number {
   const all = [...seam.a, ...seam.b];
   const times = all[0]?.times ?? 1;
   if (times === 1 || all.some((at) => at.times !== times)) return 1;
-  return seam.a.some((at) => meetsFold(seamPiece(look, at), at.edge)) ? 1 : times;
+  return seam.a.some((at) => meetsFold(pieceAt(look, at), at.edge)) ? 1 : times;
 }
 
 function meetsFold(piece: Piece, name: EdgeName): boolean {
@@ -131,7 +126,7 @@ export const titleOf = (piece: Piece): WordValue => piece.title;
 
 /** One side of a seam in words: its piece, or the part of the dress when it runs over several pieces. */
 export function sideWords(look: Look, side: readonly SeamEdge[]): WordValue {
-  const pieces = [...new Set(side.map((at) => seamPiece(look, at)))];
+  const pieces = [...new Set(side.map((at) => pieceAt(look, at)))];
   const [first, ...others] = pieces;
   if (first !== undefined && others.length === 0) return titleOf(first);
   const part: WordKey = pieces.every((piece) => piece.layer === 'lining')

@@ -1,5 +1,13 @@
-import type { Notch, Piece, PieceId, Seam, SeamEdge } from '../piece/index.ts';
-import { type Look, seamEdge, seamPiece } from './look.ts';
+import {
+  edgeAt,
+  type Notch,
+  type Piece,
+  type PieceId,
+  pieceAt,
+  type Seam,
+  type SeamEdge,
+} from '../piece/index.ts';
+import type { Look } from './look.ts';
 
 /** A notch as it is met when one side of a seam is walked: mm from the start of that side, flat. */
 export interface MetNotch {
@@ -36,7 +44,7 @@ export function walkSeam(look: Look, seam: Seam): { share: number; a: WalkedSide
 const once = (edge: SeamEdge): Passage => ({ edge, backwards: edge.reversed === true });
 
 function copies(look: Look, edge: SeamEdge): Passage[] {
-  const mirrored = seamPiece(look, edge).cutting.as !== 'single';
+  const mirrored = pieceAt(look, edge).cutting.as !== 'single';
   return Array.from({ length: edge.times }, (_, i) => ({
     edge,
     backwards: (edge.reversed === true) !== (mirrored && i % 2 === 1),
@@ -47,8 +55,8 @@ function walkSide(look: Look, passages: readonly Passage[]): WalkedSide {
   let length = 0;
   const notches: MetNotch[] = [];
   for (const { edge, backwards } of passages) {
-    const piece = seamPiece(look, edge);
-    const run = look.lengthOf(seamEdge(look, edge).path);
+    const piece = pieceAt(look, edge);
+    const run = look.lengthOf(edgeAt(look, edge).path);
     for (const notch of piece.notches) {
       if (notch.edge !== edge.edge) continue;
       notches.push({ piece, notch, at: length + (backwards ? run - notch.at : notch.at) });

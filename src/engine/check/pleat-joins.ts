@@ -1,6 +1,6 @@
-import { layPleats, type Seam } from '../piece/index.ts';
+import { edgeAt, layPleats, pieceAt, type Seam } from '../piece/index.ts';
 import { type Check, tell } from './check.ts';
-import { type Look, placeOfSeam, type Rule, seamEdge, seamPiece, seamWords } from './look.ts';
+import { type Look, placeOfSeam, type Rule, seamWords } from './look.ts';
 import { SLACK, TRADE_FORGIVES } from './tolerance.ts';
 
 /**
@@ -39,8 +39,8 @@ function joinPlaces(look: Look, { b }: Seam): readonly number[] {
   if (b.some((edge) => edge.times !== 1)) return [];
   let at = 0;
   return b.slice(0, -1).flatMap((edge, i) => {
-    at += look.lengthOf(seamEdge(look, edge).path);
-    const onFold = b[i + 1]?.piece === edge.piece && seamPiece(look, edge).cutting.as === 'fold';
+    at += look.lengthOf(edgeAt(look, edge).path);
+    const onFold = b[i + 1]?.piece === edge.piece && pieceAt(look, edge).cutting.as === 'fold';
     return onFold ? [] : [at];
   });
 }

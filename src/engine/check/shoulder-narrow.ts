@@ -1,5 +1,6 @@
+import { edgeAt, pieceAt, seamsNamed } from '../piece/index.ts';
 import { tell } from './check.ts';
-import { placeOfSeam, type Rule, seamEdge, seamPiece, seamsNamed } from './look.ts';
+import { placeOfSeam, type Rule } from './look.ts';
 import { SLACK } from './tolerance.ts';
 
 /**
@@ -13,8 +14,8 @@ export const shoulderNarrow: Rule = (look) => {
   const sleeves = look.garment.pieces.some((piece) => piece.edges.some((edge) => edge.kind === 'cap'));
   if (sleeves || seamsNamed(look, 'armhole-lining').length === 0) return [];
   return seamsNamed(look, 'shoulder').flatMap((seam) => {
-    if (seam.a.some((at) => seamPiece(look, at).layer === 'lining')) return [];
-    const width = seam.a.reduce((sum, at) => sum + look.lengthOf(seamEdge(look, at).path), 0);
+    if (seam.a.some((at) => pieceAt(look, at).layer === 'lining')) return [];
+    const width = seam.a.reduce((sum, at) => sum + look.lengthOf(edgeAt(look, at).path), 0);
     const narrow = width < TURNS_THROUGH - SLACK;
     const values = { width: { mm: width }, least: { mm: TURNS_THROUGH } };
     return [

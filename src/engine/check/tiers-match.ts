@@ -1,6 +1,6 @@
-import type { Seam, SeamEdge } from '../piece/index.ts';
+import { edgeAt, type Seam, type SeamEdge, seamsNamed } from '../piece/index.ts';
 import { type Check, tell } from './check.ts';
-import { type Look, placeOfSeam, type Rule, seamEdge, seamsNamed, seamWords, sideLength } from './look.ts';
+import { type Look, placeOfSeam, type Rule, seamWords, sideLength } from './look.ts';
 import { SLACK, TRADE_FORGIVES } from './tolerance.ts';
 
 /**
@@ -41,7 +41,7 @@ function halfChanges(look: Look, side: readonly SeamEdge[]): readonly number[] {
   let at = 0;
   return side.flatMap((edge, i) => {
     const here = at;
-    at += edge.times * look.lengthOf(seamEdge(look, edge).path);
+    at += edge.times * look.lengthOf(edgeAt(look, edge).path);
     return i > 0 && side[i - 1]?.piece !== edge.piece ? [here] : [];
   });
 }

@@ -7,9 +7,9 @@ import {
   pathStartTangent,
   type Vector,
 } from '../geometry/index.ts';
-import type { SeamEdge } from '../piece/index.ts';
+import { edgeAt, pieceAt, type SeamEdge } from '../piece/index.ts';
 import { cornerAt, type End, sewnCornerAt } from './corner.ts';
-import { type Look, seamEdge, seamPiece } from './look.ts';
+import type { Look } from './look.ts';
 
 /**
  * Where a trimmed edge would slide along its neighbour by more than this for each mm of trim, the two run on into
@@ -26,9 +26,9 @@ export type Growth = readonly [least: number, most: number];
  * the tangent of half the angle, and where the edge ends on a neighbour that stays, by the cotangent of the corner.
  */
 export function growthWhenTrimmed(look: Look, side: readonly SeamEdge[]): Growth {
-  const trimmed = side.map((at) => seamEdge(look, at));
+  const trimmed = side.map((at) => edgeAt(look, at));
   const atEnd = (at: SeamEdge, end: End): Growth => {
-    const piece = seamPiece(look, at);
+    const piece = pieceAt(look, at);
     const sewn = sewnCornerAt(look, piece, at.edge, end);
     if (trimmed.includes(sewn.neighbour)) {
       const turn = 2 * Math.tan(((sewn.degrees - 180) * Math.PI) / 360);
@@ -41,7 +41,7 @@ export function growthWhenTrimmed(look: Look, side: readonly SeamEdge[]): Growth
   return side.reduce<Growth>(
     ([least, most], at) => {
       const [start, end] = [atEnd(at, 'start'), atEnd(at, 'end')];
-      const bend = bendOf(seamEdge(look, at).path);
+      const bend = bendOf(edgeAt(look, at).path);
       return [least + at.times * (start[0] + end[0] - bend), most + at.times * (start[1] + end[1] - bend)];
     },
     [0, 0],

@@ -1,6 +1,6 @@
 import { type Point, pathEnd, pathStart } from '../geometry/index.ts';
-import type { Piece, SeamEdge } from '../piece/index.ts';
-import { type Look, seamEdge, seamPiece, seamsNamed } from './look.ts';
+import { edgeAt, type Piece, pieceAt, type SeamEdge, seamsNamed } from '../piece/index.ts';
+import type { Look } from './look.ts';
 
 /** The top of a bodice side seam on one half. */
 export interface Underarm {
@@ -21,13 +21,13 @@ export function underarms(look: Look): readonly Underarm[] {
 
 function topOf(look: Look, side: readonly SeamEdge[]): Underarm[] {
   const shell = side.filter((at) => {
-    const piece = seamPiece(look, at);
+    const piece = pieceAt(look, at);
     return piece.layer === 'shell' && piece.cloth !== 'skirt';
   });
   const tops = shell.map((at) => {
-    const path = seamEdge(look, at).path;
+    const path = edgeAt(look, at).path;
     const [start, end] = [pathStart(path), pathEnd(path)];
-    return { piece: seamPiece(look, at), edge: at.edge, at: start.y <= end.y ? start : end };
+    return { piece: pieceAt(look, at), edge: at.edge, at: start.y <= end.y ? start : end };
   });
   return tops.sort((p, q) => p.at.y - q.at.y).slice(0, 1);
 }

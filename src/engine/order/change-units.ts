@@ -36,8 +36,8 @@ export function changeUnits(file: OrderFile, units: UnitSystem): OrderFile {
 
 type Keep = (given: Length) => Length;
 
-/** Says the unit that was meant, where the number alone would now be read in another. */
-function withUnit(given: Length, from: UnitSystem, to: UnitSystem): Length {
+/** Says the unit that was meant, where the number alone would be read in another. */
+export function withUnit(given: Length, from: UnitSystem, to: UnitSystem): Length {
   const before = parseLength(given, from);
   const after = parseLength(given, to);
   if (!before.ok || (after.ok && after.mm === before.mm)) return given;

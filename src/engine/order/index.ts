@@ -1,6 +1,6 @@
 export { CLOTH_KINDS } from '../check/index.ts';
 export type { TimedStep } from '../sew/index.ts';
-export { changeUnits } from './change-units.ts';
+export { changeUnits, withUnit } from './change-units.ts';
 export {
   type ChildDrawing,
   type ChildReport,

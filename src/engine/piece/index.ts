@@ -14,6 +14,7 @@ export type * from './garment.ts';
 export type * from './piece.ts';
 export { layPleats, type PleatedJoin, type PleatLayout, pleatClothAt, pleatFinishedAt } from './pleats.ts';
 export type * from './seam.ts';
+export { edgeAt, pieceAt, seamsNamed } from './seams-of.ts';
 export { skirtDepth, skirtTops, tiersBelow } from './skirt-depth.ts';
 export { grainThrough, type OutlinePlace, splitPiece } from './split-piece.ts';
 export type * from './trim.ts';

@@ -1,7 +1,7 @@
-import type { SeamName } from '../piece/index.ts';
+import { edgeAt, pieceAt, type SeamName } from '../piece/index.ts';
 import { crossings } from './crossings.ts';
 import { isPleated } from './finish-steps.ts';
-import { edgeAt, layerOf, neighboursOf, pieceAt, refsOf, type SewLook, shellOver, usesOf } from './look.ts';
+import { layerOf, neighboursOf, refsOf, type SewLook, shellOver, usesOf } from './look.ts';
 import type { Before, EdgeRef, SewStep, StepKind } from './step.ts';
 import { placeOfTrim } from './trim-steps.ts';
 

@@ -1,5 +1,5 @@
-import type { Seam } from '../piece/index.ts';
-import { layerOf, lengthAlong, pieceAt, type SewLook, seamsNamed, shoulderWidth, usesOf } from './look.ts';
+import { pieceAt, type Seam, seamsNamed } from '../piece/index.ts';
+import { layerOf, lengthAlong, type SewLook, shoulderWidth, usesOf } from './look.ts';
 import { makeStep } from './make-step.ts';
 import type { SewStep, StepKind } from './step.ts';
 import { edgesOf, piecesOf, tell } from './words-of.ts';

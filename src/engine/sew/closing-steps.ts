@@ -1,5 +1,5 @@
-import type { Seam } from '../piece/index.ts';
-import { isBodice, layerOf, pieceAt, type SewLook, seamsNamed, usesOf } from './look.ts';
+import { pieceAt, type Seam, seamsNamed } from '../piece/index.ts';
+import { isBodice, layerOf, type SewLook, usesOf } from './look.ts';
 import { makeStep } from './make-step.ts';
 import type { EdgeRef, SewStep } from './step.ts';
 import { edgesOf, tell } from './words-of.ts';

@@ -1,5 +1,5 @@
-import type { EdgeKind, Seam } from '../piece/index.ts';
-import { edgeAt, keyOf, neighboursOf, type SewLook } from './look.ts';
+import { type EdgeKind, edgeAt, type Seam } from '../piece/index.ts';
+import { keyOf, neighboursOf, type SewLook } from './look.ts';
 import type { EdgeRef, SewStep } from './step.ts';
 
 /**

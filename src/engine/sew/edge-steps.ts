@@ -1,5 +1,5 @@
-import type { Seam } from '../piece/index.ts';
-import { edgeAt, isClosedOver, layerOf, refsOf, type SewLook, seamsNamed, usesOf } from './look.ts';
+import { edgeAt, type Seam, seamsNamed } from '../piece/index.ts';
+import { isClosedOver, layerOf, refsOf, type SewLook, usesOf } from './look.ts';
 import { makeStep } from './make-step.ts';
 import type { SewStep, StepKind } from './step.ts';
 import { edgesOf, piecesOf, tell } from './words-of.ts';

@@ -1,5 +1,6 @@
+import { edgeAt, pieceAt, seamsNamed } from '../piece/index.ts';
 import { fellOpening } from './closing-steps.ts';
-import { clothKindOf, edgeAt, pieceAt, type SewLook, seamsNamed } from './look.ts';
+import { clothKindOf, type SewLook } from './look.ts';
 import { type Finish, finishOf, looseEdges } from './loose-edges.ts';
 import { makeStep } from './make-step.ts';
 import type { EdgeRef, SewStep } from './step.ts';

@@ -1,6 +1,6 @@
 import { pathEnd, pathStart } from '../geometry/index.ts';
-import type { Piece, Seam } from '../piece/index.ts';
-import { type SewLook, seamsNamed, usesOf } from './look.ts';
+import { type Piece, type Seam, seamsNamed } from '../piece/index.ts';
+import { type SewLook, usesOf } from './look.ts';
 import { makeStep } from './make-step.ts';
 import type { EdgeRef, SewStep } from './step.ts';
 import { edgesOf, piecesOf, tell } from './words-of.ts';

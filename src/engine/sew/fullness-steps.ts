@@ -1,5 +1,5 @@
-import type { Seam } from '../piece/index.ts';
-import { edgeAt, lengthAlong, pieceAt, refsOf, type SewLook } from './look.ts';
+import { edgeAt, pieceAt, type Seam } from '../piece/index.ts';
+import { lengthAlong, refsOf, type SewLook } from './look.ts';
 import { makeStep } from './make-step.ts';
 import type { EdgeRef, SewStep } from './step.ts';
 import { edgesOf, tell } from './words-of.ts';

@@ -3,18 +3,17 @@ import type { CutPiece } from '../cut/index.ts';
 import { pathLength } from '../geometry/index.ts';
 import {
   type ClothRole,
-  type Edge,
   type EdgeKind,
-  edgeOf,
+  edgeAt,
   findEdge,
   type Garment,
   opensBack,
   type Piece,
   type PieceId,
-  pieceOf,
+  pieceAt,
   type Seam,
   type SeamEdge,
-  type SeamName,
+  seamsNamed,
 } from '../piece/index.ts';
 import { ringsOf } from './rings.ts';
 import type { EdgeRef } from './step.ts';
@@ -68,12 +67,6 @@ export function lookAtSewing(input: SewInput): SewLook {
 }
 
 export const keyOf = ({ piece, edge }: EdgeRef): string => `${piece}/${edge}`;
-
-export const pieceAt = (look: SewLook, at: EdgeRef): Piece => pieceOf(look.garment, at.piece);
-export const edgeAt = (look: SewLook, at: EdgeRef): Edge => edgeOf(pieceAt(look, at), at.edge);
-
-export const seamsNamed = (look: SewLook, ...names: readonly SeamName[]): readonly Seam[] =>
-  look.garment.seams.filter((seam) => names.includes(seam.name));
 
 export const usesOf = (seam: Seam): readonly SeamEdge[] => [...seam.a, ...seam.b];
 

@@ -1,5 +1,5 @@
-import type { Edge, Piece } from '../piece/index.ts';
-import { pieceAt, type SewLook, shellOver } from './look.ts';
+import { type Edge, type Piece, pieceAt } from '../piece/index.ts';
+import { type SewLook, shellOver } from './look.ts';
 import type { EdgeRef } from './step.ts';
 
 /** The edges that no seam of the garment takes up, so that something else must finish them. */

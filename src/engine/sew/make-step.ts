@@ -1,6 +1,6 @@
-import { findEdge, type Piece, type Seam } from '../piece/index.ts';
+import { findEdge, type Piece, pieceAt, type Seam } from '../piece/index.ts';
 import type { Saying } from '../words/index.ts';
-import { clothKindOf, isFacing, pieceAt, refsOf, type SewLook, usesOf } from './look.ts';
+import { clothKindOf, isFacing, refsOf, type SewLook, usesOf } from './look.ts';
 import type { Allowances, EdgeRef, SewStep, Station, StepKind } from './step.ts';
 import { piecesOf, tell } from './words-of.ts';
 

@@ -10,6 +10,12 @@ export interface TimedStep {
   readonly estimate: number;
 }
 
+/** Minutes as they are told: whole hours, and what is left. */
+export const hoursAndMinutes = (minutes: number): { readonly hours: number; readonly minutes: number } => ({
+  hours: Math.floor(minutes / 60),
+  minutes: minutes % 60,
+});
+
 /** Her own times by kind of step: how many times the estimate she needs, as far as she has timed any. */
 export type StepTimes = Readonly<
   Partial<Record<StepKind, { readonly times: number; readonly factor: number }>>

@@ -1,6 +1,6 @@
-import type { Seam } from '../piece/index.ts';
+import { edgeAt, pieceAt, type Seam } from '../piece/index.ts';
 import type { Saying } from '../words/index.ts';
-import { clothKindOf, edgeAt, keyOf, pieceAt, type SewLook, usesOf } from './look.ts';
+import { clothKindOf, keyOf, type SewLook, usesOf } from './look.ts';
 import { finishOf, looseEdges } from './loose-edges.ts';
 import type { EdgeRef, SewStep } from './step.ts';
 import { edgesOf, tell } from './words-of.ts';

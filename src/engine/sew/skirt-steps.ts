@@ -1,6 +1,6 @@
-import { opensBack, type Seam } from '../piece/index.ts';
+import { opensBack, pieceAt, type Seam, seamsNamed } from '../piece/index.ts';
 import type { WordKey } from '../words/index.ts';
-import { clothKindOf, isBodice, pieceAt, refsOf, type SewLook, seamsNamed, usesOf } from './look.ts';
+import { clothKindOf, isBodice, refsOf, type SewLook, usesOf } from './look.ts';
 import { makeStep } from './make-step.ts';
 import type { SewStep } from './step.ts';
 import { edgesOf, piecesOf, tell } from './words-of.ts';

@@ -1,5 +1,5 @@
-import type { Seam } from '../piece/index.ts';
-import { refsOf, type SewLook, seamsNamed, usesOf } from './look.ts';
+import { type Seam, seamsNamed } from '../piece/index.ts';
+import { refsOf, type SewLook, usesOf } from './look.ts';
 import { makeStep } from './make-step.ts';
 import type { SewStep } from './step.ts';
 import { edgesOf, piecesOf, tell } from './words-of.ts';

@@ -1,5 +1,5 @@
-import type { PieceId } from '../piece/index.ts';
-import { type SewLook, seamsNamed } from './look.ts';
+import { type PieceId, seamsNamed } from '../piece/index.ts';
+import type { SewLook } from './look.ts';
 import { makeStep } from './make-step.ts';
 import type { EdgeRef, SewStep } from './step.ts';
 import { piecesOf, tell } from './words-of.ts';

@@ -1,7 +1,6 @@
-import type { Piece } from '../piece/index.ts';
-import { pieceOf } from '../piece/index.ts';
+import { edgeAt, type Piece, pieceOf } from '../piece/index.ts';
 import type { Saying, WordKey, WordValue, WordValues } from '../words/index.ts';
-import { edgeAt, keyOf, type SewLook } from './look.ts';
+import { keyOf, type SewLook } from './look.ts';
 import type { EdgeRef } from './step.ts';
 
 /** A sentence of the core catalogue; the key is checked by the compiler. */

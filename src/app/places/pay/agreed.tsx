@@ -1,7 +1,6 @@
 import type { ReactNode } from 'react';
 import type { PayFile, PayWork } from '../../../engine/order/index.ts';
 import { say } from '../../../engine/words/index.ts';
-import { Button } from '../../parts/button.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { useOrderFile, useSession, useUnits } from '../../session/use-session.ts';
@@ -104,20 +103,15 @@ export function Extras({ work }: { readonly work: PayWork | null }): ReactNode {
             draft.extras = (draft.extras ?? []).filter((_, i) => i !== at);
           })
         }
+        add={say('page.bill.extras.add', {}, units)}
+        onAdd={() =>
+          change(word, (draft) => {
+            draft.extras = [...(draft.extras ?? []), { about: say('page.bill.extras.new', {}, units) }];
+          })
+        }
       >
         {(extra, i) => <ExtraFields extra={extra} index={i} work={work} />}
       </EntryList>
-      <div>
-        <Button
-          onPress={() =>
-            change(word, (draft) => {
-              draft.extras = [...(draft.extras ?? []), { about: say('page.bill.extras.new', {}, units) }];
-            })
-          }
-        >
-          {say('page.bill.extras.add', {}, units)}
-        </Button>
-      </div>
     </section>
   );
 }

@@ -163,6 +163,12 @@ export function Received({
             draft.received = (draft.received ?? []).filter((_, i) => i !== at);
           })
         }
+        add={say('page.bill.received.add', {}, units)}
+        onAdd={() =>
+          change(word, (draft) => {
+            draft.received = [...(draft.received ?? []), { day: today(), amount: '' }];
+          })
+        }
       >
         {(payment, i) => (
           <>
@@ -175,17 +181,6 @@ export function Received({
           </>
         )}
       </EntryList>
-      <div>
-        <Button
-          onPress={() =>
-            change(word, (draft) => {
-              draft.received = [...(draft.received ?? []), { day: today(), amount: '' }];
-            })
-          }
-        >
-          {say('page.bill.received.add', {}, units)}
-        </Button>
-      </div>
       <GivingSaid wrong={wrong} told={told} />
     </section>
   );

@@ -2,7 +2,6 @@ import type { ReactNode } from 'react';
 import { moneyText } from '../../../engine/bill/index.ts';
 import { hoursOf, type PayWork, WORK_KINDS } from '../../../engine/order/index.ts';
 import { say } from '../../../engine/words/index.ts';
-import { Button } from '../../parts/button.tsx';
 import { Choice } from '../../parts/choice.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
 import { useOrderFile, useSession, useUnits } from '../../session/use-session.ts';
@@ -26,6 +25,12 @@ export function OwnTimes({ work }: { readonly work: PayWork | null }): ReactNode
         onTakeOut={(at) =>
           change(word, (draft) => {
             draft.spent = (draft.spent ?? []).filter((_, i) => i !== at);
+          })
+        }
+        add={say('page.bill.spent.add', {}, units)}
+        onAdd={() =>
+          change(word, (draft) => {
+            draft.spent = [...(draft.spent ?? []), { on: 'sew', minutes: 0 }];
           })
         }
       >
@@ -62,17 +67,6 @@ export function OwnTimes({ work }: { readonly work: PayWork | null }): ReactNode
           </>
         )}
       </EntryList>
-      <div>
-        <Button
-          onPress={() =>
-            change(word, (draft) => {
-              draft.spent = [...(draft.spent ?? []), { on: 'sew', minutes: 0 }];
-            })
-          }
-        >
-          {say('page.bill.spent.add', {}, units)}
-        </Button>
-      </div>
       {work?.earned != null && (
         <p role="status">
           <strong>

@@ -131,29 +131,39 @@ export function EntryList<T>({
   entries,
   nameOf,
   onTakeOut,
+  add,
+  onAdd,
   children,
 }: {
   readonly entries: readonly T[];
   readonly nameOf: (entry: T, index: number) => string;
   readonly onTakeOut: (index: number) => void;
+  /** What the button says that adds an entry. */
+  readonly add: string;
+  readonly onAdd: () => void;
   readonly children: (entry: T, index: number) => ReactNode;
 }): ReactNode {
   const units = useUnits();
   return (
-    <ul className="pay-entries">
-      {entries.map((entry, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: an entry is known by its place in the list.
-        <li key={i} className="pay-entry">
-          <div className="fields">{children(entry, i)}</div>
-          <Button
-            look="wrong"
-            name={say('page.pay.take-out.what', { what: nameOf(entry, i) }, units)}
-            onPress={() => onTakeOut(i)}
-          >
-            {say('page.pay.take-out', {}, units)}
-          </Button>
-        </li>
-      ))}
-    </ul>
+    <>
+      <ul className="pay-entries">
+        {entries.map((entry, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: an entry is known by its place in the list.
+          <li key={i} className="pay-entry">
+            <div className="fields">{children(entry, i)}</div>
+            <Button
+              look="wrong"
+              name={say('page.pay.take-out.what', { what: nameOf(entry, i) }, units)}
+              onPress={() => onTakeOut(i)}
+            >
+              {say('page.pay.take-out', {}, units)}
+            </Button>
+          </li>
+        ))}
+      </ul>
+      <div>
+        <Button onPress={onAdd}>{add}</Button>
+      </div>
+    </>
   );
 }

@@ -1,7 +1,6 @@
 import type { ReactNode } from 'react';
-import { goodsName, type PayWork, type WorkroomFile } from '../../../engine/order/index.ts';
+import { goodsName, type PayWork, type WorkroomFile, withUnit } from '../../../engine/order/index.ts';
 import { say } from '../../../engine/words/index.ts';
-import { Button } from '../../parts/button.tsx';
 import { Choice } from '../../parts/choice.tsx';
 import { LengthField } from '../../parts/length-field.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
@@ -36,14 +35,11 @@ export function StashList({ work }: { readonly work: PayWork | null }): ReactNod
             stash.filter((_, i) => i !== at),
           )
         }
+        add={say('page.shopping.stash.add', {}, units)}
+        onAdd={() => change('stash', [...stash, { what: first?.key ?? '' }])}
       >
         {(item, i) => <StashFields item={item} work={work} onChange={(next) => write(i, next)} />}
       </EntryList>
-      <div>
-        <Button onPress={() => change('stash', [...stash, { what: first?.key ?? '' }])}>
-          {say('page.shopping.stash.add', {}, units)}
-        </Button>
-      </div>
     </section>
   );
 }
@@ -69,7 +65,7 @@ function StashFields({
   };
   /** With its unit, as it holds for orders in the other one too. */
   const united = (text: string | undefined): string | undefined =>
-    text === undefined || /(in|cm|mm|")\s*$/.test(text) ? text : `${text} ${units}`;
+    text === undefined ? text : String(withUnit(text, units, units === 'in' ? 'cm' : 'in'));
   const choices = known.map(({ key, what }) => ({ id: key, text: goodsName(what, units) }));
   return (
     <>

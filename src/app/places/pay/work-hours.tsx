@@ -2,7 +2,6 @@ import type { ReactNode } from 'react';
 import { type PayWork, WEEKDAYS, type WorkroomFile } from '../../../engine/order/index.ts';
 import { say } from '../../../engine/words/index.ts';
 import { today } from '../../device/today.ts';
-import { Button } from '../../parts/button.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { useUnits } from '../../session/use-session.ts';
@@ -32,6 +31,8 @@ export function WorkHours({ work }: { readonly work: PayWork | null }): ReactNod
         entries={off}
         nameOf={({ from }) => say('page.days.off.what', { from }, units)}
         onTakeOut={(at) => writeOff(off.filter((_, i) => i !== at))}
+        add={say('page.days.off.add', {}, units)}
+        onAdd={() => writeOff([...off, { from: today() }])}
       >
         {(days, i) => (
           <>
@@ -50,11 +51,6 @@ export function WorkHours({ work }: { readonly work: PayWork | null }): ReactNod
           </>
         )}
       </EntryList>
-      <div>
-        <Button onPress={() => writeOff([...off, { from: today() }])}>
-          {say('page.days.off.add', {}, units)}
-        </Button>
-      </div>
     </section>
   );
 }

@@ -1,5 +1,6 @@
 import { type ReactNode, useState } from 'react';
 import type { ChildSewing, ChildSewingResult } from '../../../engine/order/index.ts';
+import { hoursAndMinutes } from '../../../engine/sew/index.ts';
 import { say } from '../../../engine/words/index.ts';
 import { Button } from '../../parts/button.tsx';
 import { useOrderFile, useTell, useUnits } from '../../session/use-session.ts';
@@ -69,7 +70,7 @@ function Progress({ sewing: { steps, leftOut, done } }: { readonly sewing: Child
   const toGo =
     sewn === going.length
       ? say('page.sew.all-done', {}, units)
-      : say('page.sew.left', { hours: Math.floor(left / 60), minutes: left % 60 }, units);
+      : say('page.sew.left', hoursAndMinutes(left), units);
   return (
     <div className="sew-progress">
       <progress value={sewn} max={going.length} aria-label={text} />

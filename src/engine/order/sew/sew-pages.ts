@@ -1,6 +1,6 @@
 import { tell } from '../../design/index.ts';
 import type { Garment } from '../../piece/index.ts';
-import { batchSteps, type PlannedStep, type TimedStep } from '../../sew/index.ts';
+import { batchSteps, hoursAndMinutes, type PlannedStep, type TimedStep } from '../../sew/index.ts';
 import {
   type FlowBlock,
   flowPages,
@@ -85,7 +85,7 @@ function planBlocks(report: ChildReport, sewing: ChildSewing, paper: Paper, ink:
     ...sewing.broken.map(
       ({ say: what }): FlowBlock => ({ kind: 'paragraph', text: tell(what, ink.units), weight: 'bold' }),
     ),
-    { kind: 'heading', text: told('sew.paper.steps', timeValues(sewing.minutes)) },
+    { kind: 'heading', text: told('sew.paper.steps', hoursAndMinutes(sewing.minutes)) },
     {
       kind: 'paragraph',
       text: told(
@@ -120,8 +120,6 @@ export function figureOf(
   if (step.sideA.length + step.sideB.length === 0) return null;
   return stepFigure(garment, step, (piece) => tell(piece.title, ink.units), STEP_ROOM, ink);
 }
-
-export const timeValues = (minutes: number) => ({ hours: Math.floor(minutes / 60), minutes: minutes % 60 });
 
 /** The work of the whole party in batches: one step for every child who has it, then the next. */
 export function partySewPages(
