@@ -56,12 +56,12 @@ module.exports = {
     {
       name: 'engine-dependencies',
       comment:
-        'The engine takes four libraries: valibot where orders are read, clipper2-ts where outlines are laid, big.js where money is reckoned, ical.js where the calendar file is written.',
+        'The engine takes five libraries: valibot where orders are read, clipper2-ts where outlines are laid, big.js where money is reckoned, ical.js where the calendar file is written, fast-deep-equal where a drawing takes over what did not change.',
       severity: 'error',
       from: { path: '^src/engine/', pathNot: '\\.test\\.ts$' },
       to: {
         dependencyTypes: ['npm', 'npm-dev'],
-        pathNot: 'node_modules/(valibot|clipper2-ts|big.js|ical.js)/',
+        pathNot: 'node_modules/(valibot|clipper2-ts|big.js|ical.js|fast-deep-equal)/',
       },
     },
     {

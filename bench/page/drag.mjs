@@ -75,11 +75,11 @@ async function traced(client, run) {
 }
 
 /**
- * Drags a point to and fro in `count` moves, one for each frame, and answers the times of those that drew anew, ms:
+ * Drags a point to and fro, `rounds` times in `count` moves, one for each frame, and answers the times of those that drew anew, ms:
  * `redraw` from the page hearing of the move to the lines being in the page, `waited` the same from the moment the
  * browser got the move, `frame` from then to the frame that shows it, `busy` the main thread's own time for the move.
  */
-export async function timedDrag(page, client, { step, param, reach = 40, count = 240 }) {
+export async function timedDrag(page, client, { step, param, reach = 40, count = 240, rounds = 3 }) {
   const from = await pointToDrag(page, step, param);
   await page.waitForTimeout(1500);
   await watchMoves(page);
@@ -87,7 +87,7 @@ export async function timedDrag(page, client, { step, param, reach = 40, count =
     await page.mouse.move(from.x, from.y);
     await page.mouse.down();
     for (let i = 1; i <= count; i++) {
-      await page.mouse.move(from.x, from.y + reach * Math.sin((i / count) * 6 * Math.PI));
+      await page.mouse.move(from.x, from.y + reach * Math.sin((i / count) * 2 * rounds * Math.PI));
       await page.waitForTimeout(16);
     }
     await page.mouse.up();

@@ -5,6 +5,7 @@ import { useHashLocation } from 'wouter/use-hash-location';
 import { say } from '../engine/words/index.ts';
 import { Device } from './device/device.tsx';
 import { Keypad } from './parts/keypad.tsx';
+import { Mishap } from './parts/mishap.tsx';
 import { Toasts } from './parts/toast.tsx';
 
 const Book = lazy(async () => ({ default: (await import('./book/book.tsx')).Book }));
@@ -18,27 +19,29 @@ export function App(): ReactNode {
     <I18nProvider locale="en-GB">
       <Device>
         <Router hook={useHashLocation}>
-          <Suspense fallback={<Waiting />}>
-            <Switch>
-              <Route path="/">
-                <Book />
-              </Route>
-              <Route path="/start">
-                <Start />
-              </Route>
-              <Route path="/guide">
-                <Guide />
-              </Route>
-              <Route path="/o/:order/:child/:place">
-                {({ order, child, place }) => (
-                  <Workroom order={order} child={Number(child) - 1} place={place} />
-                )}
-              </Route>
-              <Route>
-                <Redirect to="/" />
-              </Route>
-            </Switch>
-          </Suspense>
+          <Mishap>
+            <Suspense fallback={<Waiting />}>
+              <Switch>
+                <Route path="/">
+                  <Book />
+                </Route>
+                <Route path="/start">
+                  <Start />
+                </Route>
+                <Route path="/guide">
+                  <Guide />
+                </Route>
+                <Route path="/o/:order/:child/:place">
+                  {({ order, child, place }) => (
+                    <Workroom order={order} child={Number(child) - 1} place={place} />
+                  )}
+                </Route>
+                <Route>
+                  <Redirect to="/" />
+                </Route>
+              </Switch>
+            </Suspense>
+          </Mishap>
         </Router>
         <Toasts />
         <Keypad />

@@ -83,7 +83,7 @@ test('the pages are seen before they are printed, and one of them large', async 
   await page.getByRole('button', { name: 'Look at page A2' }).click();
   await expect(page.getByRole('heading', { name: /^A2 \(3 of/ })).toBeVisible();
   await page.getByRole('button', { name: 'Next page' }).click();
-  await expect(page.getByRole('heading', { name: /^A3 \(4 of/ })).toBeVisible();
+  await expect(page.getByRole('heading', { name: /^B1 \(4 of/ })).toBeVisible();
   await page.getByRole('button', { name: 'Close' }).click();
   await paperRow(page, 'How to draw it by hand').click();
   await expect(

@@ -23,6 +23,19 @@ test('steps are ticked off, undone, and still there after a reload', async ({ pa
   expect(complaints).toEqual([]);
 });
 
+test('a step changes its place, by a name of its own for undo', async ({ page }) => {
+  const { complaints } = watch(page);
+  await openSewing(page);
+  const first = page.locator('[data-step]').first();
+  const moved = (await first.getAttribute('data-step')) ?? '';
+  await first.locator('.finding-head').click();
+  await first.getByRole('button', { name: /^Later: / }).click();
+  await expect(page.locator('[data-step]').nth(1)).toHaveAttribute('data-step', moved);
+  await page.getByRole('button', { name: /^Undo: another order of .+, Amina$/ }).click();
+  await expect(first).toHaveAttribute('data-step', moved);
+  expect(complaints).toEqual([]);
+});
+
 test('a step tells what to do and why, with its drawing, and the cautions stand above', async ({ page }) => {
   await openSewing(page);
   await expect(page.getByText(/Count pins and needles/)).toBeVisible();

@@ -78,7 +78,7 @@ export function createWorkbench(today: string): Workbench {
     const { file, read } = now;
     const child = read.children.get(index);
     if (read.order === null || child === undefined) return;
-    const drawn = drawChild(read.order, child, today);
+    const drawn = drawChild(read.order, child, today, good.get(index)?.drawing ?? null);
     const grounds = groundsOf(read.file, file, index, child);
     if (!drawn.ok) {
       results.set(index, { grounds, report: null, drawing: null, problems: drawn.problems });

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import { Link } from 'wouter';
 import { type Saying, say } from '../../engine/words/index.ts';
 import { Button } from '../parts/button.tsx';
@@ -7,6 +7,11 @@ import { useOrderFile, useSession, useSessionState, useTell } from '../session/u
 /** The way back to the book, the order's name, undo and redo by name, and quietly how it stands with saving. */
 export function TopBar(): ReactNode {
   const title = useOrderFile((file) => file.title);
+  const name = useRef<HTMLHeadingElement>(null);
+  // What she pressed to come here is gone: the keyboard and the screen reader go on from the order's name.
+  useEffect(() => {
+    if (document.activeElement === document.body) name.current?.focus({ preventScroll: true });
+  }, []);
   return (
     <header className="top-bar">
       <Link href="/" className="top-book">
@@ -15,7 +20,9 @@ export function TopBar(): ReactNode {
         </svg>
         <span>{say('page.to-book', {}, 'in')}</span>
       </Link>
-      <h1 className="top-title">{title}</h1>
+      <h1 ref={name} tabIndex={-1} className="top-title">
+        {title}
+      </h1>
       <Kept />
       <Link href="/guide" className="button button-quiet" aria-label={say('page.guide', {}, 'in')}>
         <svg className="icon" viewBox="0 0 24 24" aria-hidden="true">
@@ -63,10 +70,11 @@ function StepButton({
 }): ReactNode {
   const tell = useTell();
   const text = say(word, {}, 'in');
+  const what = step === undefined ? null : told(tell, step.label);
   return (
     <Button
       look="quiet"
-      name={step === undefined ? text : say(`${word}.what`, { what: tell(step.label) }, 'in')}
+      name={what === null ? text : say(`${word}.what`, { what }, 'in')}
       disabled={step === undefined}
       onPress={onPress}
     >
@@ -97,4 +105,13 @@ function Kept(): ReactNode {
       {say(keeping.kind === 'saving' ? 'page.keeping' : 'page.kept', {}, 'in')}
     </span>
   );
+}
+
+/** Null where an older program kept the step under words that are no longer known: it can be undone all the same. */
+function told(tell: (saying: Saying) => string, label: Saying): string | null {
+  try {
+    return tell(label);
+  } catch {
+    return null;
+  }
 }

@@ -3,6 +3,8 @@ import { useLocation } from 'wouter';
 import { say, speak } from '../../engine/words/index.ts';
 import { useDevice } from '../device/device.tsx';
 import { today } from '../device/today.ts';
+import { Button } from '../parts/button.tsx';
+import { Mishap } from '../parts/mishap.tsx';
 import { placeAddress } from '../places/address.ts';
 import { PLACES } from '../places/registry.ts';
 import { openSession, type Session } from '../session/session.ts';
@@ -60,7 +62,9 @@ export function Workroom({ order, child, place }: Address): ReactNode {
   return (
     <SessionContext value={session}>
       <LookingContext value={looking}>
-        <Room order={order} child={child} place={place} session={session} />
+        <Mishap again={[order]} also={(again) => <WayOut session={session} again={again} />}>
+          <Room order={order} child={child} place={place} session={session} />
+        </Mishap>
       </LookingContext>
     </SessionContext>
   );
@@ -87,9 +91,11 @@ function Room({ order, child, place, session }: Address & { readonly session: Se
   if (found === undefined || !isThere) return null;
   const { panel: Panel } = found;
   const panel = (
-    <Suspense fallback={<p className="waiting quiet">{say('page.waiting', {}, 'in')}</p>}>
-      <Panel />
-    </Suspense>
+    <Mishap again={[found, child]}>
+      <Suspense fallback={<p className="waiting quiet">{say('page.waiting', {}, 'in')}</p>}>
+        <Panel />
+      </Suspense>
+    </Mishap>
   );
   return (
     <div className={found.table === 'none' ? 'room room-plain' : 'room'}>
@@ -101,13 +107,30 @@ function Room({ order, child, place, session }: Address & { readonly session: Se
           <div className="panel-page">{panel}</div>
         ) : (
           <>
-            <TableSide table={found.table} />
+            <Mishap again={[found, child]}>
+              <TableSide table={found.table} />
+            </Mishap>
             <PullUp title={say(found.word, {}, 'in')}>{panel}</PullUp>
           </>
         )}
       </main>
       <Clash />
     </div>
+  );
+}
+
+/** When the whole room can't be shown, the last change may be what it stumbles over. */
+function WayOut({ session, again }: { readonly session: Session; readonly again: () => void }): ReactNode {
+  const [, go] = useLocation();
+  const undo = (): void => {
+    session.undo();
+    again();
+  };
+  return (
+    <>
+      <Button onPress={undo}>{say('page.mishap.undo', {}, 'in')}</Button>
+      <Button onPress={() => go('/')}>{say('page.to-book', {}, 'in')}</Button>
+    </>
   );
 }
 

@@ -14,6 +14,7 @@ import type { LaidPiece } from './lay-pieces.ts';
 import { lengthText } from './length-text.ts';
 import { LiveLayer, markBox, placeBox } from './live-layer.tsx';
 import { tableLabels } from './measure-labels.ts';
+import { boundsOfAll, movedBounds } from './motion.ts';
 import { type ParamRef, sameParam } from './param-now.ts';
 import { PlayBar } from './play-bar.tsx';
 import { ReadingCard } from './reading-card.tsx';
@@ -156,6 +157,21 @@ export function DraftingTable(props: DraftingTableProps): ReactNode {
     const box = picked === null ? null : placeBox(picked, laidNow.current);
     if (box !== null) show(box);
   }, [picked, show]);
+
+  // The keys of a phone leave little of the table: it comes near to what her number governs.
+  const nearTo = useMemo(
+    (): readonly string[] =>
+      narrow ? live.flatMap(({ handles }) => handles.map(({ piece }) => piece)) : NONE,
+    [narrow, live],
+  );
+  const { near, back } = work;
+  useEffect(() => {
+    const boxes = laidNow.current.flatMap(({ cut, frame }) =>
+      nearTo.includes(cut.piece.id) ? [movedBounds(cut.cuttingLine, frame)] : [],
+    );
+    if (boxes.length === 0) back();
+    else near(boundsOfAll(boxes));
+  }, [nearTo, near, back]);
 
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;

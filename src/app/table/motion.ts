@@ -54,7 +54,16 @@ export function chordOnto(from: Point, fromEnd: Point, to: Point, toEnd: Point):
 
 export const isMirrored = ({ a, b, c, d }: Affine): boolean => a * d - b * c < 0;
 
-export const movedBounds = (path: Path, frame: Affine): Bounds => pathBounds(pathMap(path, frame));
+/** Bounds of lines as they are; lines never change, and those of a piece are asked for at every frame of a drag. */
+const OWN_BOUNDS = new WeakMap<Path, Bounds>();
+
+export function movedBounds(path: Path, frame: Affine): Bounds {
+  const { a, b, c, d, e, f } = frame;
+  if (a !== 1 || b !== 0 || c !== 0 || d !== 1) return pathBounds(pathMap(path, frame));
+  const own = OWN_BOUNDS.get(path) ?? pathBounds(path);
+  OWN_BOUNDS.set(path, own);
+  return { minX: own.minX + e, minY: own.minY + f, maxX: own.maxX + e, maxY: own.maxY + f };
+}
 
 export function boundsOfAll(boxes: readonly Bounds[]): Bounds {
   const [first, ...rest] = boxes;

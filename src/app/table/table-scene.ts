@@ -61,7 +61,7 @@ export function tableScene({ dress, others, look, play, shape, before }: SceneWi
       const lying = layers.slice(lifted.length);
       const laid = lying.flatMap(({ pieces }) => pieces);
       const widths = lying.flatMap((layer) =>
-        layer.widths.map(({ outline, frame }) => pathBounds(pathMap(outline, frame))),
+        layer.widths.map(({ outline, frame }) => movedBounds(outline, frame)),
       );
       // The topmost layer is touched first, so it stands last.
       return {
@@ -91,8 +91,8 @@ export function tableScene({ dress, others, look, play, shape, before }: SceneWi
 
 const boxOf = ({ cut, frame }: LaidPiece, withAllowances: boolean): Bounds =>
   withAllowances
-    ? pathBounds(pathMap(cut.cuttingLine, frame))
-    : boundsOfAll(cut.piece.edges.map(({ path }) => pathBounds(pathMap(path, frame))));
+    ? movedBounds(cut.cuttingLine, frame)
+    : boundsOfAll(cut.piece.edges.map(({ path }) => movedBounds(path, frame)));
 
 const boxOfPieces = (laid: readonly LaidPiece[], withAllowances: boolean): Bounds =>
   boundsOfAll(laid.map((one) => boxOf(one, withAllowances)));

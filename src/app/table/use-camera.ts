@@ -7,6 +7,8 @@ const UNMEASURED: Screen = { width: 800, height: 600 };
 /** The names and lengths are placed anew when the zoom has rested this long, ms. */
 const REST = 140;
 const GLIDE = 220;
+/** It comes near only where it gets so many times as large. */
+const MUCH = 1.4;
 
 export interface CameraWork {
   readonly group: RefObject<SVGGElement | null>;
@@ -20,6 +22,10 @@ export interface CameraWork {
   readonly all: () => void;
   /** Glides to a place, unless it is well seen already. */
   readonly show: (box: Bounds) => void;
+  /** Comes near to a place where something is done, if it is much smaller on the screen than it could be. */
+  readonly near: (box: Bounds) => void;
+  /** Shows all again after `near`, unless she has moved the table herself since. */
+  readonly back: () => void;
 }
 
 /**
@@ -138,7 +144,38 @@ export function useCamera(
     [glideTo, screen],
   );
 
-  return { group, camera: useCallback(() => now.current, []), screen, zoom, move, nearer, all, show };
+  const cameNear = useRef<Camera | null>(null);
+  const near = useCallback(
+    (place: Bounds): void => {
+      const goal = cameraOn(place, screen, { width: screen.width / 4, height: screen.height / 4 });
+      const begun = cameNear.current !== null && same(now.current, cameNear.current);
+      if (!begun && goal.zoom < now.current.zoom * MUCH) return;
+      fitted.current = false;
+      cameNear.current = goal;
+      glideTo(goal);
+    },
+    [glideTo, screen],
+  );
+  const back = useCallback((): void => {
+    const { current } = cameNear;
+    cameNear.current = null;
+    if (current !== null && same(now.current, current)) all();
+  }, [all]);
+
+  return {
+    group,
+    camera: useCallback(() => now.current, []),
+    screen,
+    zoom,
+    move,
+    nearer,
+    all,
+    show,
+    near,
+    back,
+  };
 }
+
+const same = (a: Camera, b: Camera): boolean => a.zoom === b.zoom && a.x === b.x && a.y === b.y;
 
 export const transformOf = ({ zoom, x, y }: Camera): string => `translate(${x} ${y}) scale(${zoom})`;

@@ -1,3 +1,4 @@
+import same from 'fast-deep-equal';
 import type { Edge, EdgeName, Garment, Piece, PieceId } from '../piece/index.ts';
 import { edgeOf, outlineOf, pieceOf } from '../piece/index.ts';
 import { allowanceOf, type OwnAllowances } from './allowances.ts';
@@ -23,9 +24,38 @@ interface SewnTo {
   readonly edge: Edge;
 }
 
-/** Lays the allowances, notches and label round one piece. */
+/** What was laid round a piece, with the edges it was laid for. A piece never changes, so it stays right. */
+const LAID = new WeakMap<Piece, { readonly edges: readonly AllowedEdge[]; readonly cut: CutPiece }>();
+
+/** Lays the allowances, notches and label round one piece; once only, while nothing about it changes. */
 export function makeCutPiece(piece: Piece, options: CutOptions): CutPiece {
-  const edges: AllowedEdge[] = piece.edges.map((edge) => {
+  const edges = allowedEdges(piece, options);
+  const label = options.label(piece);
+  const laid = LAID.get(piece);
+  if (laid !== undefined && sameAllowances(laid.edges, edges))
+    return same(laid.cut.label, label) ? laid.cut : { ...laid.cut, label };
+  const cuttingLine = cuttingLineOf(edges);
+  const notches = piece.notches.flatMap((notch) => {
+    const on = edges.find(({ edge }) => edge.name === notch.edge);
+    return on === undefined ? [] : notchStrokes(notch, on, cuttingLine);
+  });
+  const cut: CutPiece = {
+    piece,
+    cuttingLine,
+    allowances: Object.fromEntries(edges.map(({ edge, allowance }) => [edge.name, allowance])),
+    notches,
+    label,
+    labelAt: roomyPlace(outlineOf(piece)),
+  };
+  LAID.set(piece, { edges, cut });
+  return cut;
+}
+
+const sameAllowances = (a: readonly AllowedEdge[], b: readonly AllowedEdge[]): boolean =>
+  a.every((edge, i) => edge.allowance === b[i]?.allowance && edge.turnsUp === b[i]?.turnsUp);
+
+function allowedEdges(piece: Piece, options: CutOptions): readonly AllowedEdge[] {
+  return piece.edges.map((edge) => {
     const turnsIn = (on: Piece, at: Edge): boolean =>
       HEMS.includes(at.kind) && (options.bagged?.(on.id, at.name) ?? false);
     const own = options.own ?? {};
@@ -36,19 +66,6 @@ export function makeCutPiece(piece: Piece, options: CutOptions): CutPiece {
       : allowanceOf(piece, edge, bagged, own);
     return { edge, allowance, turnsUp: HEMS.includes(edge.kind) && !bagged };
   });
-  const cuttingLine = cuttingLineOf(edges);
-  const notches = piece.notches.flatMap((notch) => {
-    const on = edges.find(({ edge }) => edge.name === notch.edge);
-    return on === undefined ? [] : notchStrokes(notch, on, cuttingLine);
-  });
-  return {
-    piece,
-    cuttingLine,
-    allowances: Object.fromEntries(edges.map(({ edge, allowance }) => [edge.name, allowance])),
-    notches,
-    label: options.label(piece),
-    labelAt: roomyPlace(outlineOf(piece)),
-  };
 }
 
 /** All pieces of a garment. A hem edge that is sewn in a seam is bagged, not hemmed. */

@@ -47,10 +47,16 @@ export type DrawingResult =
 
 /**
  * Draws and cuts the dress of one child of the order, for a page that follows every change of a number: half of the
- * work, of which `reportOnDrawing` is the other. `day` is what to print where the order names none.
+ * work, of which `reportOnDrawing` is the other. `day` is what to print where the order names none; `before` an earlier
+ * drawing of hers: pieces that did not change since are the same objects.
  */
-export function drawChild(order: Order, child: OrderChild, day: string): DrawingResult {
-  const result = drawnDress(order, child);
+export function drawChild(
+  order: Order,
+  child: OrderChild,
+  day: string,
+  before: ChildDrawing | null = null,
+): DrawingResult {
+  const result = drawnDress(order, child, before?.drawn ?? null);
   if (!result.ok) return result;
   const { drawn } = result;
   const pieces = cutDress(order, drawn, order.madeOn ?? day);

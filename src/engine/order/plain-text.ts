@@ -1,3 +1,4 @@
+import type { WordKey, WordValues } from '../words/index.ts';
 import { isPassedOver } from './passed-over.ts';
 import type { OrderPath } from './path.ts';
 import { fieldProblem, type OrderPlace, type OrderProblem } from './problem.ts';
@@ -16,8 +17,10 @@ export function plainTextProblems(
 ): readonly OrderProblem[] {
   const problems: OrderProblem[] = [];
   const look = (value: unknown, path: OrderPath): void => {
-    if (typeof value === 'string') problems.push(...textProblems(value, placeOf(path)));
-    else if (Array.isArray(value)) for (const [i, item] of value.entries()) look(item, [...path, i]);
+    if (typeof value === 'string') {
+      const problem = textProblem(value);
+      if (problem !== null) problems.push(fieldProblem(placeOf(path), problem.code, problem.values));
+    } else if (Array.isArray(value)) for (const [i, item] of value.entries()) look(item, [...path, i]);
     else if (typeof value === 'object' && value !== null) {
       for (const [name, inside] of Object.entries(value)) {
         if (isPassedOver(name) || hasControl(name)) {
@@ -30,11 +33,10 @@ export function plainTextProblems(
   return problems;
 }
 
-function textProblems(text: string, at: OrderPlace): readonly OrderProblem[] {
-  if ([...text].length > LONGEST_TEXT) {
-    return [fieldProblem(at, 'order.too-long', { found: shown(text), most: LONGEST_TEXT })];
-  }
-  return hasControl(text) ? [fieldProblem(at, 'order.control-character', { found: shown(text) })] : [];
+function textProblem(text: string): { readonly code: WordKey; readonly values: WordValues } | null {
+  if (text.length > LONGEST_TEXT && [...text].length > LONGEST_TEXT)
+    return { code: 'order.too-long', values: { found: shown(text), most: LONGEST_TEXT } };
+  return hasControl(text) ? { code: 'order.control-character', values: { found: shown(text) } } : null;
 }
 
 /** Control characters, and the marks that turn the direction of text around and so can hide what it says. */

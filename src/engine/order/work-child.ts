@@ -1,5 +1,5 @@
 import { BLOCK_PARAMS } from '../block/index.ts';
-import { type Body, completeBody, problemSaying } from '../body/index.ts';
+import { type Body, problemSaying } from '../body/index.ts';
 import { type Check, type CheckInput, checkGarment, type EaseBounds } from '../check/index.ts';
 import type { DraftPart } from '../construct/index.ts';
 import { type DressWish, designDress } from '../design/index.ts';
@@ -13,6 +13,7 @@ import type { Order, OrderChild } from './order.ts';
 import type { OrderProblem } from './problem.ts';
 import { clothOf } from './read-cloths.ts';
 import { CLOTH_ROLES } from './schema.ts';
+import { type KnownBody, knownBody, withPiecesOf } from './taken-over.ts';
 
 /** A dress drawn exactly, not yet checked: all that is needed to show it. */
 export interface DrawnDress {
@@ -25,10 +26,12 @@ export interface DrawnDress {
   readonly doubts: readonly Finding[];
   /** How many of the maker's changes it does without. */
   readonly skipped: number;
+  /** What the body rests on, so that the next drawing need not complete it again. */
+  readonly known: KnownBody;
 }
 
 /** A child's dress drawn and checked, exactly and once more as a hand with the maker's ruler draws it. */
-export interface ChildDress extends Omit<DrawnDress, 'skipped'> {
+export interface ChildDress extends Omit<DrawnDress, 'skipped' | 'known'> {
   readonly checks: readonly Check[];
   /** Null where rounding alone makes the dress impossible: then it can't be drawn by hand with this ruler. */
   readonly byHand: DressByHand | null;
@@ -55,9 +58,13 @@ export function workChild(order: Order, child: OrderChild): ChildResult {
   return result.ok ? { ok: true, dress: checkedDress(order, result.drawn) } : result;
 }
 
-/** Her body and her dress. Refuses measures and designs that can't be. */
-export function drawnDress(order: Order, child: OrderChild): DrawnResult {
-  const completed = completeBody(child.body, doubtContext(order, child));
+/**
+ * Her body and her dress. Refuses measures and designs that can't be. `before` is an earlier drawing of the same child:
+ * what is equal in it is taken over as the same objects.
+ */
+export function drawnDress(order: Order, child: OrderChild, before: DrawnDress | null = null): DrawnResult {
+  const known = knownBody(child.body, doubtContext(order, child), before?.known ?? null);
+  const { completed } = known;
   if (!completed.ok) {
     const stops = completed.problems.filter(({ level }) => level === 'stop');
     return { ok: false, problems: stops.map((problem) => bodyProblem(child, problem)) };
@@ -78,8 +85,9 @@ export function drawnDress(order: Order, child: OrderChild): DrawnResult {
     ...growthFindings(child),
     ...exact.skipped.map((change) => skippedFinding(child, change)),
   ];
-  const { garment, draft } = exact;
-  return { ok: true, drawn: { child, body, garment, draft, doubts, skipped: exact.skipped.length } };
+  const { draft, skipped } = exact;
+  const garment = before === null ? exact.garment : withPiecesOf(before.garment, exact.garment);
+  return { ok: true, drawn: { child, body, garment, draft, doubts, skipped: skipped.length, known } };
 }
 
 /** The same dress checked, and drawn and checked once more as a hand with the maker's ruler draws it. */

@@ -55,7 +55,7 @@ export function useEditSewing(index: number): EditSewing {
         `children[${index}].sewing.${step.id}`,
       ),
     move: (steps, step, by) =>
-      change(label('page.did.step-moved', step), (sewing) => {
+      change(label('page.did.sewing-moved', step), (sewing) => {
         const ids = steps.map(({ id }) => id);
         const [from, to] = [ids.indexOf(step.id), ids.indexOf(step.id) + by];
         if (from < 0 || to < 0 || to >= ids.length) return;

@@ -35,13 +35,18 @@ export type ChildSewingResult =
   /** What can't be sewn so, and what to change. */
   | { readonly ok: false; readonly problems: readonly Saying[] };
 
+/** As much of a drawing as is sewn. */
+export interface CutGarment extends Pick<ChildDrawing, 'pieces'> {
+  readonly drawn: Pick<ChildDrawing['drawn'], 'garment'>;
+}
+
 /**
  * The sewing plan of a child's dress with what the maker has done and changed. Minutes follow her own times in this
  * order and in `others`, as far as she has any.
  */
 export function childSewing(
   order: Order,
-  { drawn, pieces }: Pick<ChildDrawing, 'drawn' | 'pieces'>,
+  { drawn, pieces }: CutGarment,
   kept: SewingFile,
   others: readonly TimedStep[] = [],
 ): ChildSewingResult {

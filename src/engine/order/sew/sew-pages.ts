@@ -17,7 +17,7 @@ import { sizeText } from '../cut-dress.ts';
 import type { Order } from '../order.ts';
 import { careLabel } from './care-label.ts';
 import { cautionsOf } from './cautions.ts';
-import { type ChildSewing, childSewing } from './child-sewing.ts';
+import { type ChildSewing, type CutGarment, childSewing } from './child-sewing.ts';
 
 /** How much of the page the drawing of a step takes, mm. */
 export const STEP_ROOM = { width: 62, height: 38 };
@@ -67,11 +67,7 @@ const sentences = (said: readonly (Saying | null)[], { units }: Ink): string =>
   said.flatMap((one) => (one === null ? [] : tell(one, units))).join(' ');
 
 /** A report holds the drawing that the plan is made from. */
-export const reportDrawing = ({ name, dress, pieces }: ChildReport) => ({
-  name,
-  drawn: { ...dress, skipped: 0 },
-  pieces,
-});
+export const reportDrawing = ({ dress, pieces }: ChildReport): CutGarment => ({ drawn: dress, pieces });
 
 function planBlocks(report: ChildReport, sewing: ChildSewing, paper: Paper, ink: Ink): readonly FlowBlock[] {
   const told = (key: WordKey, values = {}): string => say(key, values, ink.units);

@@ -4,7 +4,7 @@ export const pageSew = {
   'page.did.not-sewn': 'not done: {step}, {child}',
   'page.did.sewn-all': 'done for all: {step}',
   'page.did.step-minutes': 'minutes of {step}, {child}',
-  'page.did.step-moved': 'another order of {step}, {child}',
+  'page.did.sewing-moved': 'another order of {step}, {child}',
   'page.did.step-left-out': 'left out: {step}, {child}',
   'page.did.step-back': 'put back: {step}, {child}',
   'page.did.order-back': 'the order of the plan, {child}',

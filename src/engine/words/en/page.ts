@@ -3,6 +3,11 @@ export const page = {
   'page.name': 'Frockwright',
   'page.waiting': 'One moment ...',
   'page.reload': 'Load the page again',
+  'page.mishap': 'This part can’t be shown',
+  'page.mishap.about':
+    'A mistake in the program stands in the way, not one of yours. What you entered is kept on this device. Try again, take back the last change, or go on elsewhere.',
+  'page.mishap.again': 'Show it again',
+  'page.mishap.undo': 'Take back the last change',
   'page.close': 'Close',
   'page.cancel': 'Leave it',
   'page.undo': 'Undo',
