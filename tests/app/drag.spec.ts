@@ -51,7 +51,7 @@ test('while a point is dragged its piece and its number follow; letting go is on
     await page.mouse.move(x, y);
     await page.mouse.down();
   }
-  for (const down of [-6, -12, -18, -24]) {
+  for (const down of [-2, -4, -6, -8]) {
     if (isMobile) await finger('touchMove', down);
     else await page.mouse.move(x, y + down);
   }
@@ -71,4 +71,22 @@ test('while a point is dragged its piece and its number follow; letting go is on
   await page.getByRole('button', { name: /^Undo: Yoke: / }).click();
   await expect(rise).toHaveValue('1');
   await expect.poll(() => yokeLine(page)).toBe(before);
+});
+
+test('a point that is dragged beyond what can be drawn goes back to the last number that could', async ({
+  page,
+  isMobile,
+}) => {
+  test.skip(isMobile, 'A mouse goes as far.');
+  const { rise, handle } = await riseOfYoke(page);
+  const { x, y } = await middleOf(handle);
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  for (let up = 4; up <= 200; up += 4) await page.mouse.move(x, y - up);
+  // The words that come over the table leave it where it is.
+  await expect(page.getByText(/^Drawn from the numbers before/)).toBeVisible();
+  await page.mouse.up();
+  await expect(page.getByText(/^Drawn from the numbers before/)).toBeHidden();
+  await expect(rise).not.toHaveValue('1');
+  expect((await handle.boundingBox())?.y ?? 0).toBeLessThan(y);
 });

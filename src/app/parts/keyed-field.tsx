@@ -1,4 +1,4 @@
-import { type ReactNode, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { Input, TextField } from 'react-aria-components';
 import type { UnitSystem } from '../../engine/units/index.ts';
 import { FieldFoot, FieldHead } from './field-frame.tsx';
@@ -31,28 +31,40 @@ interface KeyedFieldProps {
 /** A field of numbers: on a phone our own keypad writes it. Its text is hers while she types, and then that of the document. */
 export function KeyedField(props: KeyedFieldProps): ReactNode {
   const { toType, fractions, unit, problem = null, refused = null, doubt = null, onType } = props;
+  const [isIn, setIn] = useState(false);
   const [draft, setDraft] = useState<string | null>(null);
+  /** The next change of the document is the one that she typed. */
+  const typed = useRef(false);
   const input = useRef<HTMLInputElement>(null);
-  const wrong = refused ?? (draft === null ? problem : null);
+  const wrong = refused ?? (isIn ? null : problem);
   const write = (text: string): void => {
+    typed.current = true;
     setDraft(text);
     onType(text);
   };
+  // A point that she drags, or undo, changes the number while she is in its field: then the field follows.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: it follows a change of the document.
+  useEffect(() => {
+    if (!typed.current) setDraft(null);
+    typed.current = false;
+  }, [toType]);
   return (
     <TextField
       className="field"
-      value={draft ?? props.shown}
+      value={draft ?? (isIn ? toType : props.shown)}
       onChange={write}
       isInvalid={wrong !== null}
       onFocus={() => {
-        setDraft(toType);
+        setIn(true);
         const { current } = input;
         if (current === null) return;
         requestAnimationFrame(() => current.select());
         if (usesThumb()) openKeypad({ input: current, units: fractions, write });
       }}
       onBlur={() => {
+        setIn(false);
         setDraft(null);
+        typed.current = false;
         if (input.current !== null) closeKeypad(input.current);
         props.onDone?.();
       }}
@@ -76,7 +88,7 @@ export function KeyedField(props: KeyedFieldProps): ReactNode {
           </span>
         )}
       </span>
-      <FieldFoot about={props.about} wrong={wrong} doubt={draft === null ? doubt : null} />
+      <FieldFoot about={props.about} wrong={wrong} doubt={isIn ? null : doubt} />
     </TextField>
   );
 }

@@ -147,7 +147,7 @@ export function useCamera(
   const cameNear = useRef<Camera | null>(null);
   const near = useCallback(
     (place: Bounds): void => {
-      const goal = cameraOn(place, screen, { width: screen.width / 4, height: screen.height / 4 });
+      const goal = cameraOn(place, screen, { width: screen.width / 8, height: screen.height / 8 });
       const begun = cameNear.current !== null && same(now.current, cameNear.current);
       if (!begun && goal.zoom < now.current.zoom * MUCH) return;
       fitted.current = false;

@@ -10,7 +10,10 @@ import { type ParamRef, paramKey } from './param-now.ts';
 import type { TableDress } from './table-types.ts';
 import type { HandleDrag } from './use-gestures.ts';
 
-/** Told while a number is dragged, and once more when it is let go: one change, however many moves. */
+/**
+ * Told while a number is dragged, and once more when it is let go: one change, however many moves. Let go beyond what
+ * can be drawn, it is the last number that could.
+ */
 export type OnDragParam = (ref: ParamRef, value: number, phase: 'move' | 'end') => void;
 
 interface Held {
@@ -48,8 +51,7 @@ export function useParamDrag(
     const now = held.current;
     const on = now === null ? undefined : pieceOf(now.point);
     if (now === null || on === undefined || dress === null) return null;
-    // A new drawing shows the number that was sent last.
-    const known = now.drawn === dress ? now : { ...now, drawn: dress, shows: now.sent };
+    const known = { ...now, drawn: dress, shows: shownBy(now, dress) };
     const stands = governedAt(on.cut.piece, now.point.edge, now.point.middle);
     if (stands === null) return null;
     const finger = applyTo(inverse(on.frame), at);
@@ -93,8 +95,12 @@ export function useParamDrag(
         const now = held.current;
         held.current = null;
         setShown(null);
-        if (now !== null) onDragParam?.(now.governed.ref, now.sent, 'end');
+        if (now !== null) onDragParam?.(now.governed.ref, shownBy(now, dress), 'end');
       },
     },
   };
 }
+
+/** The number that the dress on the table shows: a new drawing shows the one that was sent last. */
+const shownBy = ({ drawn, shows, sent }: Held, dress: TableDress | null): number =>
+  drawn === dress ? shows : sent;
