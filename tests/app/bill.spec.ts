@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { type Download, expect, type Page, test } from '@playwright/test';
 import ical from 'node-ical';
 import { readPdf } from '../outside/pdf-reading.ts';
-import { accessFaults, goTo, kept, openExample, watch, write } from './page.ts';
+import { accessFaults, field, goTo, kept, openExample, watch, write } from './page.ts';
 
 /** Presses a button that saves a file, and reads the file. */
 async function saved(
@@ -33,6 +33,8 @@ test('from measures to an invoice', async ({ page }) => {
   await goTo(page, 'Bill');
   await expect(page.getByText('What does an hour of your work cost?', { exact: false })).toBeVisible();
   await write(page, 'Your currency', 'GBP');
+  await page.getByRole('button', { name: 'Write what an hour costs' }).click();
+  await expect(field(page, 'An hour of your work')).toBeFocused();
   await write(page, 'An hour of your work', '14');
   await expect(page.getByRole('table')).toBeVisible();
   await page.getByRole('button', { name: 'Add an extra' }).click();

@@ -10,6 +10,8 @@ export function TextField(props: {
   readonly label: string;
   readonly value: string | undefined;
   readonly kind?: 'text' | 'day';
+  /** What holds while the field is empty. */
+  readonly byRule?: string;
   readonly about?: ReactNode;
   readonly problem?: string | null;
   /** Worth a second look, but no mistake. */
@@ -47,6 +49,7 @@ export function TextField(props: {
           type={kind === 'day' ? 'date' : 'text'}
           autoComplete="off"
           maxLength={LONGEST_TEXT}
+          placeholder={props.byRule ?? ''}
           autoFocus={props.autoFocus ?? false}
         />
       </span>

@@ -83,7 +83,7 @@ export {
 } from './pay/pay-words.ts';
 export type { PayWork } from './pay/pay-work.ts';
 export { readWorkroomFile } from './pay/read-workroom-file.ts';
-export { readWorkroom, USUAL_TIMES } from './pay/workroom.ts';
+export { readWorkroom, USUAL_CURRENCY, USUAL_TIMES } from './pay/workroom.ts';
 export {
   isWorkroomPart,
   WEEKDAYS,

@@ -1,7 +1,8 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useRef } from 'react';
 import { type Bill, moneyText } from '../../../engine/bill/index.ts';
 import { goodsName, hoursOf, type PayWork } from '../../../engine/order/index.ts';
 import { say, type WordKey } from '../../../engine/words/index.ts';
+import { Button } from '../../parts/button.tsx';
 import { useUnits } from '../../session/use-session.ts';
 import { AgreedFields, Extras } from './agreed.tsx';
 import { IssuedPapers, Received } from './issued-papers.tsx';
@@ -16,17 +17,25 @@ import '../../look/pay.css';
 export function BillPlace(): ReactNode {
   const units = useUnits();
   const { work, wrong, busy, grounds } = usePay();
+  const rate = useRef<HTMLDivElement>(null);
   return (
     <div className="stack">
       <h2>{say('page.bill.title', {}, units)}</h2>
       <ReckonState busy={busy} wrong={wrong} />
-      {work !== null && work.bill === null && <p className="doubt">{say('pay.no-rate', {}, units)}</p>}
+      {work !== null && work.bill === null && (
+        <div className="doubt">
+          <p>{say('pay.no-rate', {}, units)}</p>
+          <Button onPress={() => rate.current?.querySelector('input')?.focus()}>
+            {say('page.bill.write-rate', {}, units)}
+          </Button>
+        </div>
+      )}
       {work !== null && work.bill !== null && <Breakdown work={work} bill={work.bill} />}
       {work !== null && <IssuedPapers work={work} grounds={grounds} />}
       {work !== null && <Received work={work} grounds={grounds} />}
       <AgreedFields work={work} />
       <Extras work={work} />
-      <RateFields work={work} />
+      <RateFields work={work} rate={rate} />
       <OwnTimes work={work} />
       <MakerOnPaper />
       <p className="quiet small">{say('page.pay.everywhere', {}, units)}</p>

@@ -1,5 +1,11 @@
-import type { ReactNode } from 'react';
-import { type PayWork, USUAL_TIMES, WORK_KINDS, type WorkroomFile } from '../../../engine/order/index.ts';
+import type { ReactNode, Ref } from 'react';
+import {
+  type PayWork,
+  USUAL_CURRENCY,
+  USUAL_TIMES,
+  WORK_KINDS,
+  type WorkroomFile,
+} from '../../../engine/order/index.ts';
 import { say, type WordKey } from '../../../engine/words/index.ts';
 import { NumberField } from '../../parts/number-field.tsx';
 import { Switch } from '../../parts/switch.tsx';
@@ -19,8 +25,14 @@ const PERCENTS = [
   ['deposit', 'page.bill.deposit', '50'],
 ] as const satisfies readonly (readonly [Percent, WordKey, string])[];
 
-/** What she asks for her time, and her own times beside the sewing. */
-export function RateFields({ work }: { readonly work: PayWork | null }): ReactNode {
+/** What she asks for her time, and her own times beside the sewing. `rate` stands round the field of her hour. */
+export function RateFields({
+  work,
+  rate,
+}: {
+  readonly work: PayWork | null;
+  readonly rate: Ref<HTMLDivElement>;
+}): ReactNode {
   const units = useUnits();
   const { rates = {} } = useWorkroom();
   const change = useChangeWorkroom();
@@ -36,13 +48,15 @@ export function RateFields({ work }: { readonly work: PayWork | null }): ReactNo
       <h3>{say('page.bill.rates', {}, units)}</h3>
       <div className="fields">
         <OwnCurrency work={work} />
-        <AmountField
-          label={say('page.bill.per-hour', {}, units)}
-          value={rates.perHour}
-          unit={work?.currency ?? ''}
-          problem={usePayProblem(work, 'rates.perHour')}
-          onChange={(text) => write('perHour', text)}
-        />
+        <div ref={rate}>
+          <AmountField
+            label={say('page.bill.per-hour', {}, units)}
+            value={rates.perHour}
+            unit={work?.currency ?? ''}
+            problem={usePayProblem(work, 'rates.perHour')}
+            onChange={(text) => write('perHour', text)}
+          />
+        </div>
         {PERCENTS.map(([field, word, usual]) => (
           <PercentField
             key={field}
@@ -89,6 +103,7 @@ export function OwnCurrency({ work }: { readonly work: PayWork | null }): ReactN
     <TextField
       label={say('page.bill.currency.own', {}, units)}
       value={rates.currency ?? ''}
+      byRule={USUAL_CURRENCY}
       about={say('page.bill.currency.code', {}, units)}
       problem={usePayProblem(work, 'rates.currency')}
       onChange={(text) => {

@@ -80,8 +80,8 @@ export function readWorkroom(file: WorkroomFile, wanted: Currency | null, units:
   };
 }
 
-/** Where nothing is said, the pound of account is the dollar: it is the currency that most price lists know. */
-const FALLBACK = currencyOf('USD') as Currency;
+/** Reckoned in where she says nothing: the currency that most price lists know. */
+export const USUAL_CURRENCY = currencyOf('USD') as Currency;
 
 function workroomCurrency(
   { rates }: WorkroomFile,
@@ -94,7 +94,7 @@ function workroomCurrency(
     problems.push(problem('rates.currency', 'pay.not-a-currency', { found: given }));
   if (wanted !== null && own !== null && wanted !== own)
     problems.push(problem('pay.currency', 'pay.two-currencies', { order: wanted, workroom: own }));
-  return wanted ?? own ?? FALLBACK;
+  return wanted ?? own ?? USUAL_CURRENCY;
 }
 
 /** What is read, and in whose units and currency. */

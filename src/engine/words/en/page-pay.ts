@@ -84,6 +84,7 @@ export const pagePay = {
   'page.bill.rates': 'What you ask',
   'page.bill.currency.own': 'Your currency',
   'page.bill.currency.code': 'A code of three letters: EUR, GBP, NGN, USD ...',
+  'page.bill.write-rate': 'Write what an hour costs',
   'page.bill.per-hour': 'An hour of your work',
   'page.bill.overhead': 'Overhead, of labour',
   'page.bill.profit': 'Profit, of all cost',
