@@ -72,7 +72,16 @@ function AsList<V extends string>({
   problem = null,
 }: ChoiceProps<V>) {
   return (
-    <Select className="field" value={value} onChange={(id) => onChange(id as V)} isInvalid={problem !== null}>
+    <Select
+      className="field"
+      value={value}
+      onChange={(chosen) => {
+        // The browser's own list behind ours, which fills in by itself, has an empty choice too.
+        const option = options.find(({ id }) => id === chosen);
+        if (option !== undefined) onChange(option.id);
+      }}
+      isInvalid={problem !== null}
+    >
       <Label>{label}</Label>
       <Button className="field-box select">
         <SelectValue />
