@@ -93,4 +93,9 @@ test(`a hand that does ${ACTS} things by chance breaks no part of the page`, asy
     expect(broken, `after: ${done.slice(-8).join('; ')}\n${complaints.join('\n')}`).toBe(0);
   }
   expect(complaints, done.slice(-8).join('; ')).toEqual([]);
+  // Whatever she did, what is kept can be read.
+  await page.goto('/#/');
+  await page.reload();
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByRole('heading', { name: 'Orders that can’t be read' })).toHaveCount(0);
 });
