@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { field, kept, openExample, openTwice, write } from './page.ts';
+import { field, goTo, kept, openExample, openTwice, write } from './page.ts';
 
 test('a thumb writes fractions with our own keypad, and goes on to the next field', async ({
   page,
@@ -22,6 +22,20 @@ test('a thumb writes fractions with our own keypad, and goes on to the next fiel
   for (const key of await keypad.getByRole('button').all()) {
     expect((await key.boundingBox())?.height ?? 0).toBeGreaterThanOrEqual(44);
   }
+});
+
+test('a touch beside the keypad is not lost while the keypad goes away', async ({ page, isMobile }) => {
+  test.skip(!isMobile, 'Only a phone has the keypad.');
+  await openExample(page);
+  await goTo(page, 'Dress');
+  const skirt = page.locator('[data-step="pleated-skirt"]');
+  await skirt.locator('.step-title').tap();
+  await skirt.locator('[data-param="length"]').getByRole('textbox').tap();
+  await expect(page.getByRole('group', { name: 'Number keys' })).toBeVisible();
+  const neckline = page.locator('[data-step="neckline"]');
+  await neckline.locator('.step-title').tap();
+  await expect(neckline.locator('.step-inside')).toBeVisible();
+  await expect(page.getByRole('group', { name: 'Number keys' })).toBeHidden();
 });
 
 test('every target of a phone is large enough for a thumb', async ({ page, isMobile }) => {
