@@ -62,9 +62,12 @@ export function KeyedField(props: KeyedFieldProps): ReactNode {
         if (usesThumb()) openKeypad({ input: current, units: fractions, write });
       }}
       onBlur={() => {
-        setIn(false);
         setDraft(null);
         typed.current = false;
+        // A sentence that comes here moves what is below; the touch by which she left is heard first.
+        setTimeout(() => {
+          if (document.activeElement !== input.current) setIn(false);
+        });
         if (input.current !== null) closeKeypad(input.current);
         props.onDone?.();
       }}
