@@ -64,11 +64,13 @@ export function KeyedField(props: KeyedFieldProps): ReactNode {
       onBlur={() => {
         setDraft(null);
         typed.current = false;
-        // A sentence that comes here moves what is below; the touch by which she left is heard first.
+        const { current } = input;
+        // The page moves when the keypad goes and a sentence comes; the touch by which she left is heard first.
         setTimeout(() => {
-          if (document.activeElement !== input.current) setIn(false);
+          if (document.activeElement === current) return;
+          setIn(false);
+          if (current !== null) closeKeypad(current);
         });
-        if (input.current !== null) closeKeypad(input.current);
         props.onDone?.();
       }}
     >

@@ -25,15 +25,8 @@ export function openKeypad(now: KeypadField): void {
   field.setState({ now, fresh: true });
 }
 
-/**
- * Puts the keypad away for a field that she has left; a moment later, since the page moves with it, and the touch by
- * which she left would otherwise miss what it was meant for.
- */
 export function closeKeypad(input: HTMLInputElement): void {
-  setTimeout(() => {
-    if (field.getState().now?.input === input && document.activeElement !== input)
-      field.setState({ now: null });
-  });
+  if (field.getState().now?.input === input) field.setState({ now: null });
 }
 
 const EIGHTHS = ['1/8', '1/4', '3/8', '1/2', '5/8', '3/4', '7/8'];
