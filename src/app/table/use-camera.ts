@@ -105,11 +105,15 @@ export function useCamera(
         const t = Math.min(1, Math.max(0, (time - began) / GLIDE));
         const share = 1 - (1 - t) ** 3;
         const mixed = (a: number, b: number): number => a + (b - a) * share;
+        if (t === 1) {
+          write(goal, true);
+          return;
+        }
         write(
           { zoom: mixed(from.zoom, goal.zoom), x: mixed(from.x, goal.x), y: mixed(from.y, goal.y) },
-          t === 1,
+          false,
         );
-        if (t < 1) glide.current = requestAnimationFrame(tick);
+        glide.current = requestAnimationFrame(tick);
       };
       glide.current = requestAnimationFrame(tick);
     },

@@ -7,7 +7,7 @@ export {
   dayText,
   monthsInDays,
 } from './calendar.ts';
-export { completeBody } from './complete-body.ts';
+export { type CompletedBody, completeBody } from './complete-body.ts';
 export type { Measurings } from './doubt-again.ts';
 export { type DoubtContext, doubtMeasures } from './doubt-measures.ts';
 export type { OtherChild } from './doubt-slips.ts';

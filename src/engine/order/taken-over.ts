@@ -1,5 +1,5 @@
 import same from 'fast-deep-equal';
-import { type BodyInput, completeBody, type DoubtContext } from '../body/index.ts';
+import { type BodyInput, type CompletedBody, completeBody, type DoubtContext } from '../body/index.ts';
 import type { Garment } from '../piece/index.ts';
 
 // While a number is dragged, most of a dress stays as it is. What is the same as in the drawing before is taken over
@@ -9,7 +9,7 @@ import type { Garment } from '../piece/index.ts';
 export interface KnownBody {
   readonly input: BodyInput;
   readonly context: DoubtContext;
-  readonly completed: ReturnType<typeof completeBody>;
+  readonly completed: CompletedBody;
 }
 
 /** The completed body, that of before where it rests on equal numbers. */
